@@ -1,0 +1,40 @@
+import { DomainError, type DomainErrorDetail } from './domain-error.ts';
+import type { Tag, UnitOf } from './tag.ts';
+
+/** The range in which a parameter is accepted, both ends included, and where that range comes from. */
+export interface Bound<U extends string = string> {
+  readonly unit: U;
+  readonly min: number;
+  readonly max: number;
+  readonly source: string;
+}
+
+/** A direction that may be true or magnetic is bounded in plain degrees; the type holds its reference. */
+type BoundUnit<U extends string> = 'degTrue' | 'degMagnetic' extends U ? 'deg' : U;
+
+type QuantityKeys<I> = { [K in keyof I]-?: NonNullable<I[K]> extends Tag<string> ? K : never }[keyof I];
+
+/** One bound for every quantity among the inputs `I`; ties a formula's run-time check to its types by `satisfies`. */
+export type Domain<I> = { readonly [K in QuantityKeys<I>]: Bound<BoundUnit<UnitOf<NonNullable<I[K]>>>> };
+
+/** Throws a {@link DomainError} unless `value` is a number within `bound`. */
+export function demand(parameter: string, value: number, bound: Bound): void {
+  if (typeof value !== 'number' || !(value >= bound.min && value <= bound.max)) {
+    throw new DomainError(refusal(parameter, value, bound));
+  }
+}
+
+/** Why a value is refused, as data; for callers that collect faults instead of throwing. */
+export function refusal(parameter: string, value: unknown, bound: Bound): DomainErrorDetail {
+  const isNumber = typeof value === 'number';
+  const code = !isNumber ? 'not-a-number' : Number.isFinite(value) ? 'out-of-range' : 'not-finite';
+  return {
+    code,
+    parameter,
+    received: isNumber && Number.isFinite(value) ? value : String(value),
+    unit: bound.unit,
+    min: bound.min,
+    max: bound.max,
+    source: bound.source,
+  };
+}

@@ -1,0 +1,112 @@
+import { roundDown, roundUp } from './rounding.ts';
+import type { Quantity } from './tag.ts';
+import type { UnitWord } from './unit-table.ts';
+
+/** How each unit word is shown to a reader; the words of the code never reach a page. */
+const shown: { readonly [U in UnitWord]: string } = {
+  m: 'm',
+  ft: 'ft',
+  km: 'km',
+  NM: 'NM',
+  ftElevation: 'ft elevation',
+  mElevation: 'm elevation',
+  ftHeight: 'ft',
+  mHeight: 'm',
+  ftPA: 'ft pressure altitude',
+  ftDA: 'ft density altitude',
+  kt: 'kt',
+  mph: 'mph',
+  mps: 'm/s',
+  kias: 'KIAS',
+  kcas: 'KCAS',
+  keas: 'KEAS',
+  ktas: 'KTAS',
+  ktGS: 'kt ground speed',
+  ftPerMin: 'ft/min',
+  mpsVertical: 'm/s',
+  degC: '°C',
+  degF: '°F',
+  K: 'K',
+  degCDifference: '°C',
+  hPa: 'hPa',
+  inHg: 'inHg',
+  kg: 'kg',
+  lb: 'lb',
+  deg: '°',
+  rad: 'rad',
+  degLatitude: '° latitude',
+  degLongitude: '° longitude',
+  degTrue: '° true',
+  degMagnetic: '° magnetic',
+  degEast: '° E',
+  degEastPerYear: '° E per year',
+  ratio: '',
+  percent: '%',
+  ftPerNM: 'ft/NM',
+  kgPerM3: 'kg/m³',
+  s: 's',
+  min: 'min',
+  year: '',
+  nT: 'nT',
+};
+
+/** How to print a quantity. */
+export interface FormatOptions {
+  /** Decimal places; 0 if not given. */
+  readonly decimals?: number;
+  /** `nearest` if not given; `up` for what is required, `down` for what is available. */
+  readonly rounding?: 'nearest' | 'up' | 'down';
+}
+
+/** A number with a no-break space between thousands: `1 095`. The minus sign is the typographic one. */
+export function formatNumber(value: number, options: FormatOptions = {}): string {
+  const { decimals = 0, rounding = 'nearest' } = options;
+  const step = 10 ** -decimals;
+  const rounded = rounding === 'up' ? roundUp(value, step) : rounding === 'down' ? roundDown(value, step) : value;
+  const [whole = '', fraction] = Math.abs(rounded).toFixed(decimals).split('.');
+  const digits = whole.replace(/\B(?=(\d{3})+$)/g, '\u00a0') + (fraction === undefined ? '' : `.${fraction}`);
+  const isNegative = rounded < 0 && Number(rounded.toFixed(decimals)) !== 0;
+  return isNegative ? `\u2212${digits}` : digits;
+}
+
+/**
+ * A quantity in words for a reader: `1 095 ft pressure altitude`, `190° true`, `3.0° W`.
+ * A variation and its change are shown by hemisphere, never by sign.
+ *
+ * @example
+ * formatQuantity(ftPA(1095), 'ftPA') // => '1\u00a0095 ft pressure altitude'
+ * formatQuantity(degEast(-3), 'degEast', { decimals: 1 }) // => '3.0° W'
+ */
+export function formatQuantity<U extends UnitWord>(quantity: Quantity<U>, unit: U, options?: FormatOptions): string {
+  return formatValue(quantity, unit, options);
+}
+
+/** As {@link formatQuantity}, for a value and a unit word that come from a document. */
+export function formatValue(value: number, unit: UnitWord, options?: FormatOptions): string {
+  if (unit === 'degEast' || unit === 'degEastPerYear') {
+    const words = shown[unit].replace('E', value < 0 ? 'W' : 'E');
+    return `${formatNumber(Math.abs(value), options)}${words}`;
+  }
+  const words = shown[unit];
+  return `${formatNumber(value, options)}${words === '' || words.startsWith('°') && unit !== 'degC' && unit !== 'degF' && unit !== 'degCDifference' ? words : ` ${words}`}`;
+}
+
+/** A slope in words, positive uphill in the direction of use: `uphill 1.9 %`, `downhill 1.9 %`, `level`. */
+export function formatSlope(slope: Quantity<'percent'>): string {
+  const shownSlope = formatNumber(Math.abs(slope), { decimals: 1 });
+  if (Number(shownSlope) === 0) return 'level';
+  return `${slope > 0 ? 'uphill' : 'downhill'} ${shownSlope} %`;
+}
+
+/** A head or tailwind component in words, headwind positive; a headwind rounds down, a tailwind up. */
+export function formatAlongRunway(component: Quantity<'kt'>): string {
+  const knots = component < 0 ? roundUp(-component) : roundDown(component);
+  return `${formatNumber(knots)} kt ${component < 0 ? 'tailwind' : 'headwind'}`;
+}
+
+/** A crosswind component in words, positive from the right, rounded up: `9 kt from the left`. */
+export function formatAcrossRunway(component: Quantity<'kt'>): string {
+  const knots = roundUp(Math.abs(component));
+  if (knots === 0) return 'no crosswind';
+  return `${formatNumber(knots)} kt from the ${component < 0 ? 'left' : 'right'}`;
+}

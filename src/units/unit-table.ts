@@ -1,0 +1,68 @@
+/**
+ * Every unit word with the kind of quantity it measures and its size in that kind's base unit. Two kinds never
+ * convert into each other. Only readers of documents and of check values need this table; formulas convert
+ * through the pairwise functions.
+ */
+export const unitTable = {
+  m: { kind: 'length', scale: 1 },
+  ft: { kind: 'length', scale: 0.3048 },
+  km: { kind: 'length', scale: 1000 },
+  NM: { kind: 'length', scale: 1852 },
+  ftElevation: { kind: 'elevation', scale: 0.3048 },
+  mElevation: { kind: 'elevation', scale: 1 },
+  ftHeight: { kind: 'height', scale: 0.3048 },
+  mHeight: { kind: 'height', scale: 1 },
+  ftPA: { kind: 'pressure altitude', scale: 1 },
+  ftDA: { kind: 'density altitude', scale: 1 },
+  kt: { kind: 'speed', scale: 1852 / 3600 },
+  mph: { kind: 'speed', scale: 1609.344 / 3600 },
+  mps: { kind: 'speed', scale: 1 },
+  kias: { kind: 'indicated airspeed', scale: 1 },
+  kcas: { kind: 'calibrated airspeed', scale: 1 },
+  keas: { kind: 'equivalent airspeed', scale: 1 },
+  ktas: { kind: 'true airspeed', scale: 1 },
+  ktGS: { kind: 'ground speed', scale: 1 },
+  ftPerMin: { kind: 'vertical speed', scale: 0.3048 / 60 },
+  mpsVertical: { kind: 'vertical speed', scale: 1 },
+  degC: { kind: 'temperature', scale: 1, offset: 273.15 },
+  degF: { kind: 'temperature', scale: 5 / 9, offset: 459.67 },
+  K: { kind: 'temperature', scale: 1 },
+  degCDifference: { kind: 'temperature difference', scale: 1 },
+  hPa: { kind: 'pressure', scale: 1 },
+  inHg: { kind: 'pressure', scale: 33.86388640341 },
+  kg: { kind: 'mass', scale: 1 },
+  lb: { kind: 'mass', scale: 0.45359237 },
+  deg: { kind: 'angle', scale: 1 },
+  rad: { kind: 'angle', scale: 180 / Math.PI },
+  degLatitude: { kind: 'latitude', scale: 1 },
+  degLongitude: { kind: 'longitude', scale: 1 },
+  degTrue: { kind: 'true direction', scale: 1 },
+  degMagnetic: { kind: 'magnetic direction', scale: 1 },
+  degEast: { kind: 'variation', scale: 1 },
+  degEastPerYear: { kind: 'change of variation', scale: 1 },
+  ratio: { kind: 'ratio', scale: 1 },
+  percent: { kind: 'ratio', scale: 0.01 },
+  ftPerNM: { kind: 'ratio', scale: 0.3048 / 1852 },
+  kgPerM3: { kind: 'density', scale: 1 },
+  s: { kind: 'time', scale: 1 },
+  min: { kind: 'time', scale: 60 },
+  year: { kind: 'date', scale: 1 },
+  nT: { kind: 'magnetic field', scale: 1 },
+} as const satisfies Record<string, { kind: string; scale: number; offset?: number }>;
+
+/** Every unit word that a tag or a document may carry. */
+export type UnitWord = keyof typeof unitTable;
+
+/** Whether a text is a unit word. */
+export function isUnitWord(text: string): text is UnitWord {
+  return Object.hasOwn(unitTable, text);
+}
+
+/** A value of one unit in another of the same kind; the very same value where the units are equal. */
+export function convert(value: number, from: UnitWord, to: UnitWord): number | undefined {
+  if (from === to) return value;
+  const a: { kind: string; scale: number; offset?: number } = unitTable[from];
+  const b: { kind: string; scale: number; offset?: number } = unitTable[to];
+  if (a.kind !== b.kind) return undefined;
+  return ((value + (a.offset ?? 0)) * a.scale) / b.scale - (b.offset ?? 0);
+}

@@ -1,0 +1,1 @@
+export { type WindComponents, type WindComponentsInputs, windComponents } from './components.ts';

@@ -1,0 +1,16 @@
+/** The folders of `src` that are published, one subpath export each; `index` is the root barrel. */
+export const subpaths: Record<string, string> = {
+  index: 'src/index.ts',
+  units: 'src/units/index.ts',
+  sources: 'src/sources/index.ts',
+  atmosphere: 'src/atmosphere/index.ts',
+  airspeed: 'src/airspeed/index.ts',
+  magnetism: 'src/magnetism/index.ts',
+  wind: 'src/wind/index.ts',
+  distance: 'src/distance/index.ts',
+  'flight-path': 'src/flight-path/index.ts',
+  aircraft: 'src/aircraft/index.ts',
+  assessment: 'src/assessment/index.ts',
+  worksheet: 'src/worksheet/index.ts',
+  register: 'src/register/index.ts',
+};

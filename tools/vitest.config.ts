@@ -1,0 +1,14 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  test: {
+    include: ['test/**/*.test.ts'],
+    setupFiles: ['test/setup.ts'],
+    typecheck: { enabled: true, include: ['test/**/*.test-d.ts'], tsconfig: 'tsconfig.json' },
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], exclude: ['src/**/*.record.ts', 'src/**/index.ts'], reporter: ['text-summary', 'json-summary'] },
+  },
+});

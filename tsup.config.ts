@@ -1,0 +1,18 @@
+import { defineConfig } from 'tsup';
+import { subpaths } from './tools/subpaths.ts';
+
+/**
+ * One entry per folder of `src`, so that each folder is one subpath export.
+ * `splitting` and the package's `sideEffects: false` both carry weight: without
+ * either, importing one formula pulls unrelated folders into an app's bundle.
+ */
+export default defineConfig({
+  entry: subpaths,
+  format: ['esm', 'cjs'],
+  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+  splitting: true,
+  treeshake: false,
+  clean: true,
+  target: 'es2022',
+  sourcemap: false,
+});
