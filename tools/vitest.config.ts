@@ -6,9 +6,14 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 export default defineConfig({
   root,
   test: {
-    include: ['test/**/*.test.ts'],
+    include: ['test/**/*.test.ts', '.cache/examples/*.test.{ts,js}'],
     setupFiles: ['test/setup.ts'],
     typecheck: { enabled: true, include: ['test/**/*.test-d.ts'], tsconfig: 'tsconfig.json' },
-    coverage: { provider: 'v8', include: ['src/**/*.ts'], exclude: ['src/**/*.record.ts', 'src/**/index.ts'], reporter: ['text-summary', 'json-summary'] },
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      exclude: ['src/**/*.record.ts', 'src/**/index.ts'],
+      reporter: ['text-summary', 'json-summary'],
+    },
   },
 });

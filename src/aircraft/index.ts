@@ -1,1 +1,26 @@
-export {};
+export { bracketCalibration, calibrationTable } from './calibrate.ts';
+export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
+export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';
+export type {
+  AssociatedConditions,
+  Calibration,
+  ClimbData,
+  Configuration,
+  Corrections,
+  DistanceData,
+  Includes,
+  LandingData,
+  NamedSpeed,
+  PerformanceData,
+  SlopeCorrection,
+  StallSpeed,
+  SurfaceCorrection,
+  TakeoffData,
+  WindCorrection,
+  WindValue,
+} from './performance-data.ts';
+export { performanceDataSchema } from './performance-data-schema.ts';
+export type { Finding } from './plausibility.ts';
+export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
+export { bracketTable, type NoReading, type ReadingMode, type TableBracket, type TablePoint, type TableReading } from './read-table.ts';
+export type { AxisQuantity, Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';

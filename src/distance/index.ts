@@ -1,1 +1,9 @@
-export {};
+export { type AccelerationCheckSpeedInputs, accelerationCheckSpeed } from './acceleration-check.ts';
+export { type CorrectedDistanceInputs, correctedDistance } from './corrected-distance.ts';
+export { type LatestLiftOffInputs, latestLiftOff } from './latest-lift-off.ts';
+export { type LatestTouchdownPointInputs, latestTouchdownPoint } from './latest-touchdown.ts';
+export { type SlopeFactorInputs, slopeFactor, type WindFactorInputs, windFactor } from './linear-factor.ts';
+export { type ProRatedFactorInputs, proRatedFactor } from './pro-rated-factor.ts';
+export { type LatestRejectPointInputs, latestRejectPoint } from './reject-point.ts';
+export { type RollWithSurfaceInputs, rollWithSurface } from './roll-on-surface.ts';
+export { type SpeedFactorInputs, speedFactor } from './speed-factor.ts';

@@ -8,21 +8,98 @@ export interface Source {
 
 /** Every source that the library cites, by the key that citations use. */
 export const bibliography = {
-  'faa-phak': { title: "Pilot's Handbook of Aeronautical Knowledge, FAA-H-8083-25", publisher: 'Federal Aviation Administration', edition: 'A and B (the locator says which)' },
-  'faa-afh': { title: 'Airplane Flying Handbook, FAA-H-8083-3', publisher: 'Federal Aviation Administration', edition: 'C' },
-  'faa-iph': { title: 'Instrument Procedures Handbook, FAA-H-8083-16', publisher: 'Federal Aviation Administration', edition: 'B, 2017' },
-  'faa-test-figures': { title: 'Airman knowledge test supplement figures with published answers', publisher: 'Federal Aviation Administration; training pages', edition: 'undated' },
-  'faa-aim': { title: 'Aeronautical Information Manual', publisher: 'Federal Aviation Administration', edition: '2024 (the locator names another where it differs)' },
-  'lsa-aoi-crosswind': { title: 'A light-sport aircraft operating instructions, section on wind components', publisher: 'a light-aircraft maker', edition: 'undated' },
-  'eu-965-2012': { title: 'Regulation (EU) No 965/2012, Annex IV Part-CAT, performance class B, with AMC and GM', publisher: 'European Union; EASA', edition: 'as retained in UK law, copy seen 2024' },
-  'uk-leaflet': { title: 'Aeroplane Performance, Safety Sense Leaflet 07', publisher: 'UK Civil Aviation Authority', edition: '7c' },
-  'cfr-14-23': { title: '14 CFR Part 23, Airworthiness Standards: Normal Category Airplanes', publisher: 'US Government', edition: 'the locator says which amendment' },
-  'icao-annex-3': { title: 'Annex 3, Meteorological Service for International Air Navigation', publisher: 'ICAO', edition: 'draft of Attachment C seen' },
-  'icao-7488': { title: 'Manual of the ICAO Standard Atmosphere, Doc 7488', publisher: 'ICAO', edition: 'third edition, 1993' },
+  'faa-phak': {
+    title: "Pilot's Handbook of Aeronautical Knowledge, FAA-H-8083-25",
+    publisher: 'Federal Aviation Administration',
+    edition: 'A and B (the locator says which)',
+  },
+  'faa-afh': {
+    title: 'Airplane Flying Handbook, FAA-H-8083-3',
+    publisher: 'Federal Aviation Administration',
+    edition: 'C',
+  },
+  'faa-iph': {
+    title: 'Instrument Procedures Handbook, FAA-H-8083-16',
+    publisher: 'Federal Aviation Administration',
+    edition: 'B, 2017',
+  },
+  'faa-test-figures': {
+    title: 'Airman knowledge test supplement figures with published answers',
+    publisher: 'Federal Aviation Administration; training pages',
+    edition: 'undated',
+  },
+  'faa-aim': {
+    title: 'Aeronautical Information Manual',
+    publisher: 'Federal Aviation Administration',
+    edition: '2024 (the locator names another where it differs)',
+  },
+  'lsa-aoi-crosswind': {
+    title: 'A light-sport aircraft operating instructions, section on wind components',
+    publisher: 'a light-aircraft maker',
+    edition: 'undated',
+  },
+  'eu-965-2012': {
+    title: 'Regulation (EU) No 965/2012, Annex IV Part-CAT, performance class B, with AMC and GM',
+    publisher: 'European Union; EASA',
+    edition: 'as retained in UK law, copy seen 2024',
+  },
+  'uk-leaflet': {
+    title: 'Aeroplane Performance, Safety Sense Leaflet 07',
+    publisher: 'UK Civil Aviation Authority',
+    edition: '7c',
+  },
+  'cfr-14-23': {
+    title: '14 CFR Part 23, Airworthiness Standards: Normal Category Airplanes',
+    publisher: 'US Government',
+    edition: 'the locator says which amendment',
+  },
+  'icao-annex-3': {
+    title: 'Annex 3, Meteorological Service for International Air Navigation',
+    publisher: 'ICAO',
+    edition: 'draft of Attachment C seen',
+  },
+  'icao-7488': {
+    title: 'Manual of the ICAO Standard Atmosphere, Doc 7488',
+    publisher: 'ICAO',
+    edition: 'third edition, 1993',
+  },
   'iso-2533': { title: 'ISO 2533, Standard Atmosphere', publisher: 'ISO', edition: '1975, with Addendum 1:1985' },
+  'navair-00-80t-80': {
+    title: 'Aerodynamics for Naval Aviators, NAVAIR 00-80T-80, standard altitude table',
+    publisher: 'US Naval Air Systems Command',
+    edition: 'as reprinted in a textbook',
+  },
+  'bolton-1980': {
+    title: 'The Computation of Equivalent Potential Temperature, Monthly Weather Review 108',
+    publisher: 'American Meteorological Society',
+    edition: '1980',
+  },
+  'wmo-8': {
+    title: 'Guide to Meteorological Instruments and Methods of Observation, WMO-No. 8',
+    publisher: 'World Meteorological Organization',
+    edition: '2008',
+  },
+  'faa-glider': {
+    title: 'Glider Flying Handbook, FAA-H-8083-13',
+    publisher: 'Federal Aviation Administration',
+    edition: 'as seen',
+  },
+  'nasa-rp-1046': {
+    title: 'Measurement of Aircraft Speed and Altitude, NASA RP-1046',
+    publisher: 'NASA',
+    edition: '1980',
+  },
   mathematics: { title: 'Plane trigonometry and elementary mechanics', publisher: 'none', edition: 'none' },
-  'trade-practice': { title: 'What the trade teaches throughout, without one source', publisher: 'none', edition: 'none' },
-  groundroll: { title: 'groundroll, documented policies and derivations', publisher: 'The groundroll authors', edition: 'this version' },
+  'trade-practice': {
+    title: 'What the trade teaches throughout, without one source',
+    publisher: 'none',
+    edition: 'none',
+  },
+  groundroll: {
+    title: 'groundroll, documented policies and derivations',
+    publisher: 'The groundroll authors',
+    edition: 'this version',
+  },
 } as const satisfies Record<string, Source>;
 
 /** The key of a source in the bibliography. */

@@ -3,10 +3,18 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Air density.
 
-/** A quantity in kilograms per cubic metre: a density. */
+/** A density in kilograms per cubic metre. */
 export type KilogramsPerCubicMetre = Quantity<'kgPerM3'>;
 
-/** A bare number as kilograms per cubic metre (a density); refuses NaN and infinities. */
+/**
+ * A density in kilograms per cubic metre.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * kgPerM3(1.225) // => 1.225
+ */
 export function kgPerM3(value: Untagged): KilogramsPerCubicMetre {
   return tagged(value, 'kgPerM3');
 }

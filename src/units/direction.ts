@@ -3,31 +3,63 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Directions against one north, and the variation between the two. They convert through `trueFromMagnetic` and `magneticFromTrue` only.
 
-/** A quantity in degrees: clockwise from true north. */
+/** A direction in degrees clockwise from true north. */
 export type TrueDirection = Quantity<'degTrue'>;
-/** A quantity in degrees: clockwise from magnetic north. */
+/** A direction in degrees clockwise from magnetic north. */
 export type MagneticDirection = Quantity<'degMagnetic'>;
-/** A quantity in degrees: of magnetic north east of true north; west is negative. */
+/** The variation in degrees: how far magnetic north lies east of true north; west is negative. */
 export type Variation = Quantity<'degEast'>;
-/** A quantity in degrees per year: change of the variation, eastward positive. */
+/** The change of the variation in degrees per year, positive when it moves eastward. */
 export type VariationChange = Quantity<'degEastPerYear'>;
 
-/** A bare number as degrees (clockwise from true north); refuses NaN and infinities. */
+/**
+ * A direction in degrees clockwise from true north.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degTrue(187) // => 187
+ */
 export function degTrue(value: Untagged): TrueDirection {
   return tagged(value, 'degTrue');
 }
 
-/** A bare number as degrees (clockwise from magnetic north); refuses NaN and infinities. */
+/**
+ * A direction in degrees clockwise from magnetic north.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degMagnetic(190) // => 190
+ */
 export function degMagnetic(value: Untagged): MagneticDirection {
   return tagged(value, 'degMagnetic');
 }
 
-/** A bare number as degrees (of magnetic north east of true north; west is negative); refuses NaN and infinities. */
+/**
+ * The variation in degrees: how far magnetic north lies east of true north; west is negative.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degEast(-3) // => -3
+ */
 export function degEast(value: Untagged): Variation {
   return tagged(value, 'degEast');
 }
 
-/** A bare number as degrees per year (change of the variation, eastward positive); refuses NaN and infinities. */
+/**
+ * The change of the variation in degrees per year, positive when it moves eastward.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degEastPerYear(0.2) // => 0.2
+ */
 export function degEastPerYear(value: Untagged): VariationChange {
   return tagged(value, 'degEastPerYear');
 }

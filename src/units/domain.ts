@@ -17,10 +17,32 @@ type QuantityKeys<I> = { [K in keyof I]-?: NonNullable<I[K]> extends Tag<string>
 /** One bound for every quantity among the inputs `I`; ties a formula's run-time check to its types by `satisfies`. */
 export type Domain<I> = { readonly [K in QuantityKeys<I>]: Bound<BoundUnit<UnitOf<NonNullable<I[K]>>>> };
 
-/** Throws a {@link DomainError} unless `value` is a number within `bound`. */
+/**
+ * Throws a {@link DomainError} unless `value` is a number within `bound`.
+ *
+ * @example
+ * demand('speed', 201, { unit: 'kt', min: 0, max: 200, source: 'library range' }) // throws speed: 201 kt is not within 0 to 200 kt (library range)
+ */
 export function demand(parameter: string, value: number, bound: Bound): void {
   if (typeof value !== 'number' || !(value >= bound.min && value <= bound.max)) {
     throw new DomainError(refusal(parameter, value, bound));
+  }
+}
+
+/**
+ * Throws a {@link DomainError} unless `values` is a list of numbers within `bound`; one is named by its place.
+ *
+ * @example
+ * demandEach('factors', [1.15, -1], { unit: 'ratio', min: 1, max: 10, source: 'library range' }) // throws factors[1]: -1 ratio
+ */
+export function demandEach(parameter: string, values: readonly number[], bound: Bound): void {
+  if (!Array.isArray(values)) throw new DomainError(refusal(parameter, String(values), bound));
+  for (let i = 0; i < values.length; i += 1) {
+    const value = values[i];
+    // The name is built only when it is needed.
+    if (typeof value !== 'number' || !(value >= bound.min && value <= bound.max)) {
+      throw new DomainError(refusal(`${parameter}[${i}]`, value, bound));
+    }
   }
 }
 

@@ -2,53 +2,55 @@ import { roundDown, roundUp } from './rounding.ts';
 import type { Quantity } from './tag.ts';
 import type { UnitWord } from './unit-table.ts';
 
-/** How each unit word is shown to a reader; the words of the code never reach a page. */
-const shown: { readonly [U in UnitWord]: string } = {
-  m: 'm',
-  ft: 'ft',
-  km: 'km',
-  NM: 'NM',
-  ftElevation: 'ft elevation',
-  mElevation: 'm elevation',
-  ftHeight: 'ft',
-  mHeight: 'm',
-  ftPA: 'ft pressure altitude',
-  ftDA: 'ft density altitude',
-  kt: 'kt',
-  mph: 'mph',
-  mps: 'm/s',
-  kias: 'KIAS',
-  kcas: 'KCAS',
-  keas: 'KEAS',
-  ktas: 'KTAS',
-  ktGS: 'kt ground speed',
-  ftPerMin: 'ft/min',
-  mpsVertical: 'm/s',
-  degC: '°C',
-  degF: '°F',
-  K: 'K',
-  degCDifference: '°C',
-  hPa: 'hPa',
-  inHg: 'inHg',
-  kg: 'kg',
-  lb: 'lb',
+/** What follows the number, for a reader; the unit words of the code never reach a page. */
+const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = {
+  m: ' m',
+  ft: ' ft',
+  km: ' km',
+  NM: ' NM',
+  ftElevation: ' ft elevation',
+  mElevation: ' m elevation',
+  ftHeight: ' ft',
+  mHeight: ' m',
+  ftPA: ' ft pressure altitude',
+  mPA: ' m pressure altitude',
+  ftDA: ' ft density altitude',
+  kt: ' kt',
+  mph: ' mph',
+  mps: ' m/s',
+  kias: ' KIAS',
+  kcas: ' KCAS',
+  keas: ' KEAS',
+  ktas: ' KTAS',
+  ktGS: ' kt ground speed',
+  ftPerMin: ' ft/min',
+  mpsVertical: ' m/s',
+  degC: ' °C',
+  degF: ' °F',
+  K: ' K',
+  degCDifference: ' °C',
+  hPa: ' hPa',
+  inHg: ' inHg',
+  kg: ' kg',
+  lb: ' lb',
   deg: '°',
-  rad: 'rad',
+  rad: ' rad',
   degLatitude: '° latitude',
   degLongitude: '° longitude',
   degTrue: '° true',
   degMagnetic: '° magnetic',
-  degEast: '° E',
-  degEastPerYear: '° E per year',
   ratio: '',
-  percent: '%',
-  ftPerNM: 'ft/NM',
-  kgPerM3: 'kg/m³',
-  s: 's',
-  min: 'min',
+  percent: ' %',
+  ftPerNM: ' ft/NM',
+  kgPerM3: ' kg/m³',
+  s: ' s',
+  min: ' min',
   year: '',
-  nT: 'nT',
+  nT: ' nT',
 };
+
+/** Quantities shown as so much to the east or to the west, never with a sign. */
+type ByHemisphere = 'degEast' | 'degEastPerYear';
 
 /** How to print a quantity. */
 export interface FormatOptions {
@@ -58,7 +60,14 @@ export interface FormatOptions {
   readonly rounding?: 'nearest' | 'up' | 'down';
 }
 
-/** A number with a no-break space between thousands: `1 095`. The minus sign is the typographic one. */
+/**
+ * A number with a no-break space between thousands: `1 095`. The minus sign is the typographic one.
+ *
+ * @example
+ * formatNumber(1094.6) // => '1\u00a0095'
+ * formatNumber(770.2, { rounding: 'up' }) // => '771'
+ * formatNumber(-12.25, { decimals: 1, rounding: 'down' }) // => '\u221212.3'
+ */
 export function formatNumber(value: number, options: FormatOptions = {}): string {
   const { decimals = 0, rounding = 'nearest' } = options;
   const step = 10 ** -decimals;
@@ -81,30 +90,52 @@ export function formatQuantity<U extends UnitWord>(quantity: Quantity<U>, unit: 
   return formatValue(quantity, unit, options);
 }
 
-/** As {@link formatQuantity}, for a value and a unit word that come from a document. */
+/**
+ * As {@link formatQuantity}, for a value and a unit word that come from a document.
+ *
+ * @example
+ * formatValue(-3, 'degEast', { decimals: 1 }) // => '3.0° W'
+ * formatValue(28, 'degC') // => '28 °C'
+ */
 export function formatValue(value: number, unit: UnitWord, options?: FormatOptions): string {
-  if (unit === 'degEast' || unit === 'degEastPerYear') {
-    const words = shown[unit].replace('E', value < 0 ? 'W' : 'E');
-    return `${formatNumber(Math.abs(value), options)}${words}`;
-  }
-  const words = shown[unit];
-  return `${formatNumber(value, options)}${words === '' || words.startsWith('°') && unit !== 'degC' && unit !== 'degF' && unit !== 'degCDifference' ? words : ` ${words}`}`;
+  if (unit !== 'degEast' && unit !== 'degEastPerYear') return `${formatNumber(value, options)}${shownAfter[unit]}`;
+  const hemisphere = value < 0 ? 'W' : 'E';
+  return `${formatNumber(Math.abs(value), options)}° ${hemisphere}${unit === 'degEastPerYear' ? ' per year' : ''}`;
 }
 
-/** A slope in words, positive uphill in the direction of use: `uphill 1.9 %`, `downhill 1.9 %`, `level`. */
+/**
+ * A slope in words, positive uphill in the direction of use.
+ *
+ * @example
+ * formatSlope(percent(1.9)) // => 'uphill 1.9 %'
+ * formatSlope(percent(-1.9)) // => 'downhill 1.9 %'
+ * formatSlope(percent(0)) // => 'level'
+ */
 export function formatSlope(slope: Quantity<'percent'>): string {
   const shownSlope = formatNumber(Math.abs(slope), { decimals: 1 });
   if (Number(shownSlope) === 0) return 'level';
   return `${slope > 0 ? 'uphill' : 'downhill'} ${shownSlope} %`;
 }
 
-/** A head or tailwind component in words, headwind positive; a headwind rounds down, a tailwind up. */
+/**
+ * A headwind or tailwind component in words, headwind positive; a headwind rounds down, a tailwind up.
+ *
+ * @example
+ * formatAlongRunway(kt(4.7)) // => '4 kt headwind'
+ * formatAlongRunway(kt(-3.2)) // => '4 kt tailwind'
+ */
 export function formatAlongRunway(component: Quantity<'kt'>): string {
   const knots = component < 0 ? roundUp(-component) : roundDown(component);
   return `${formatNumber(knots)} kt ${component < 0 ? 'tailwind' : 'headwind'}`;
 }
 
-/** A crosswind component in words, positive from the right, rounded up: `9 kt from the left`. */
+/**
+ * A crosswind component in words, positive from the right, rounded up.
+ *
+ * @example
+ * formatAcrossRunway(kt(-8.3)) // => '9 kt from the left'
+ * formatAcrossRunway(kt(0)) // => 'no crosswind'
+ */
 export function formatAcrossRunway(component: Quantity<'kt'>): string {
   const knots = roundUp(Math.abs(component));
   if (knots === 0) return 'no crosswind';

@@ -1,20 +1,19 @@
-export { type Bound, type Domain, demand } from './domain.ts';
-export { DomainError, type DomainErrorDetail } from './domain-error.ts';
 export {
+  type Degrees,
   degLatitude,
   degLongitude,
   degrees,
   degreesFromRadians,
-  radians,
-  radiansFromDegrees,
-  type Degrees,
   type Latitude,
   type Longitude,
   type Radians,
+  radians,
+  radiansFromDegrees,
 } from './angle.ts';
+export { type DecimalYear, decimalYear, decimalYearFromDate } from './date.ts';
 export {
-  kgPerM3,
   type KilogramsPerCubicMetre,
+  kgPerM3,
 } from './density.ts';
 export {
   degEast,
@@ -26,125 +25,8 @@ export {
   type Variation,
   type VariationChange,
 } from './direction.ts';
-export {
-  NM,
-  elevationFromMetres,
-  elevationInMetresFromFeet,
-  feetFromMetres,
-  feetFromNauticalMiles,
-  ft,
-  ftDA,
-  ftElevation,
-  ftHeight,
-  ftPA,
-  heightFromMetres,
-  heightInMetresFromFeet,
-  kilometresFromMetres,
-  km,
-  m,
-  mElevation,
-  mHeight,
-  metresFromFeet,
-  metresFromKilometres,
-  metresFromNauticalMiles,
-  nauticalMilesFromFeet,
-  nauticalMilesFromMetres,
-  type DensityAltitude,
-  type Elevation,
-  type ElevationInMetres,
-  type Feet,
-  type Height,
-  type HeightInMetres,
-  type Kilometres,
-  type Metres,
-  type NauticalMiles,
-  type PressureAltitude,
-} from './length.ts';
-export {
-  nanotesla,
-  type Nanotesla,
-} from './magnetic-field.ts';
-export {
-  kg,
-  kilogramsFromPounds,
-  lb,
-  poundsFromKilograms,
-  type Kilograms,
-  type Pounds,
-} from './mass.ts';
-export {
-  hPa,
-  hectopascalsFromInchesOfMercury,
-  inHg,
-  inchesOfMercuryFromHectopascals,
-  type Hectopascals,
-  type InchesOfMercury,
-} from './pressure.ts';
-export {
-  feetPerNauticalMileFromRatio,
-  ftPerNM,
-  percent,
-  percentFromRatio,
-  ratio,
-  ratioFromFeetPerNauticalMile,
-  ratioFromPercent,
-  type FeetPerNauticalMile,
-  type Percent,
-  type Ratio,
-} from './ratio.ts';
-export {
-  kcas,
-  keas,
-  kias,
-  knotsFromMetresPerSecond,
-  knotsFromMilesPerHour,
-  kt,
-  ktGS,
-  ktas,
-  metresPerSecondFromKnots,
-  milesPerHourFromKnots,
-  mph,
-  mps,
-  type CalibratedAirspeed,
-  type EquivalentAirspeed,
-  type GroundSpeed,
-  type IndicatedAirspeed,
-  type Knots,
-  type MetresPerSecond,
-  type MilesPerHour,
-  type TrueAirspeed,
-} from './speed.ts';
-export {
-  celsiusFromFahrenheit,
-  celsiusFromKelvin,
-  degC,
-  degCDifference,
-  degF,
-  fahrenheitFromCelsius,
-  kelvin,
-  kelvinFromCelsius,
-  type Celsius,
-  type CelsiusDifference,
-  type Fahrenheit,
-  type Kelvin,
-} from './temperature.ts';
-export {
-  minutes,
-  minutesFromSeconds,
-  seconds,
-  secondsFromMinutes,
-  type Minutes,
-  type Seconds,
-} from './time.ts';
-export {
-  climbInMetresPerSecondFromFeetPerMinute,
-  feetPerMinuteFromMetresPerSecond,
-  ftPerMin,
-  mpsVertical,
-  type ClimbInMetresPerSecond,
-  type FeetPerMinute,
-} from './vertical-speed.ts';
-export type { Numbers, Quantity, Tag, UnitOf, Untagged } from './tag.ts';
+export { type Bound, type Domain, demand, demandEach } from './domain.ts';
+export { DomainError, type DomainErrorDetail } from './domain-error.ts';
 export {
   type FormatOptions,
   formatAcrossRunway,
@@ -152,8 +34,131 @@ export {
   formatNumber,
   formatQuantity,
   formatSlope,
+  formatValue,
 } from './format.ts';
+export {
+  type DensityAltitude,
+  type Elevation,
+  type ElevationInMetres,
+  elevationFromMetres,
+  elevationInMetresFromFeet,
+  type Feet,
+  feetFromMetres,
+  feetFromNauticalMiles,
+  ft,
+  ftDA,
+  ftElevation,
+  ftHeight,
+  ftPA,
+  type Height,
+  type HeightInMetres,
+  heightFromMetres,
+  heightInMetresFromFeet,
+  type Kilometres,
+  kilometresFromMetres,
+  km,
+  type Metres,
+  m,
+  mElevation,
+  metresFromFeet,
+  metresFromKilometres,
+  metresFromNauticalMiles,
+  mHeight,
+  mPA,
+  type NauticalMiles,
+  NM,
+  nauticalMilesFromFeet,
+  nauticalMilesFromMetres,
+  type PressureAltitude,
+  type PressureAltitudeInMetres,
+  pressureAltitudeFromMetres,
+  pressureAltitudeInMetresFromFeet,
+} from './length.ts';
+export {
+  type Nanotesla,
+  nanotesla,
+} from './magnetic-field.ts';
+export {
+  type Kilograms,
+  kg,
+  kilogramsFromPounds,
+  lb,
+  type Pounds,
+  poundsFromKilograms,
+} from './mass.ts';
 export { type Measure, measure, quantityOf } from './measure.ts';
+export {
+  type Hectopascals,
+  hectopascalsFromInchesOfMercury,
+  hPa,
+  type InchesOfMercury,
+  inchesOfMercuryFromHectopascals,
+  inHg,
+} from './pressure.ts';
+export {
+  type FeetPerNauticalMile,
+  feetPerNauticalMileFromRatio,
+  ftPerNM,
+  type Percent,
+  percent,
+  percentFromRatio,
+  type Ratio,
+  ratio,
+  ratioFromFeetPerNauticalMile,
+  ratioFromPercent,
+} from './ratio.ts';
 export { roundDown, roundUp } from './rounding.ts';
+export {
+  type CalibratedAirspeed,
+  type EquivalentAirspeed,
+  type GroundSpeed,
+  type IndicatedAirspeed,
+  type Knots,
+  kcas,
+  keas,
+  kias,
+  knotsFromMetresPerSecond,
+  knotsFromMilesPerHour,
+  kt,
+  ktas,
+  ktGS,
+  type MetresPerSecond,
+  type MilesPerHour,
+  metresPerSecondFromKnots,
+  milesPerHourFromKnots,
+  mph,
+  mps,
+  type TrueAirspeed,
+} from './speed.ts';
+export type { Numbers, Quantity, Tag, UnitOf, Untagged } from './tag.ts';
+export {
+  type Celsius,
+  type CelsiusDifference,
+  celsiusFromFahrenheit,
+  celsiusFromKelvin,
+  degC,
+  degCDifference,
+  degF,
+  type Fahrenheit,
+  fahrenheitFromCelsius,
+  type Kelvin,
+  kelvin,
+  kelvinFromCelsius,
+} from './temperature.ts';
+export {
+  type Minutes,
+  minutes,
+  minutesFromSeconds,
+  type Seconds,
+  seconds,
+  secondsFromMinutes,
+} from './time.ts';
 export type { UnitWord } from './unit-table.ts';
-export { type DecimalYear, decimalYear, decimalYearFromDate } from './date.ts';
+export {
+  type ClimbInMetresPerSecond,
+  climbInMetresPerSecondFromFeetPerMinute,
+  type FeetPerMinute,
+  feetPerMinuteFromMetresPerSecond,
+  ftPerMin,
+  mpsVertical,
+} from './vertical-speed.ts';

@@ -3,10 +3,18 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Strength of the magnetic field.
 
-/** A quantity in nanoteslas: a magnetic field strength. */
+/** A magnetic flux density in nanotesla. */
 export type Nanotesla = Quantity<'nT'>;
 
-/** A bare number as nanoteslas (a magnetic field strength); refuses NaN and infinities. */
+/**
+ * A magnetic flux density in nanotesla.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * nanotesla(48500) // => 48500
+ */
 export function nanotesla(value: Untagged): Nanotesla {
   return tagged(value, 'nT');
 }

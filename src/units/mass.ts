@@ -3,28 +3,54 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Masses.
 
-/** A quantity in kilograms: a mass. */
+/** A mass in kilograms. */
 export type Kilograms = Quantity<'kg'>;
-/** A quantity in pounds: a mass. */
+/** A mass in pounds. */
 export type Pounds = Quantity<'lb'>;
 
-/** A bare number as kilograms (a mass); refuses NaN and infinities. */
+/**
+ * A mass in kilograms.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * kg(1050) // => 1050
+ */
 export function kg(value: Untagged): Kilograms {
   return tagged(value, 'kg');
 }
 
-/** A bare number as pounds (a mass); refuses NaN and infinities. */
+/**
+ * A mass in pounds.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * lb(2300) // => 2300
+ */
 export function lb(value: Untagged): Pounds {
   return tagged(value, 'lb');
 }
 
-/** From lb to kg. */
+/**
+ * Pounds in kilograms (1 lb = 0.45359237 kg exactly).
+ *
+ * @example
+ * kilogramsFromPounds(lb(2300)) // ≈ 1043.262 ± 0.001
+ */
 export function kilogramsFromPounds(value: Pounds): Kilograms {
   const x: number = value;
   return (x * 0.45359237) as Kilograms;
 }
 
-/** From kg to lb. */
+/**
+ * Kilograms in pounds (1 lb = 0.45359237 kg exactly).
+ *
+ * @example
+ * poundsFromKilograms(kg(1050)) // ≈ 2314.854 ± 0.001
+ */
 export function poundsFromKilograms(value: Kilograms): Pounds {
   const x: number = value;
   return (x / 0.45359237) as Pounds;

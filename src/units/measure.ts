@@ -6,15 +6,25 @@ export interface Measure<U extends string = string> {
   readonly unit: U;
 }
 
-/** Writes a quantity for a document; the word must be the quantity's own: `measure(ft(50), 'ft')`. */
+/**
+ * Writes a quantity for a document; the word must be the quantity's own.
+ *
+ * @example
+ * measure(ft(50), 'ft') // => { value: 50, unit: 'ft' }
+ */
 export function measure<U extends string>(quantity: Quantity<U>, unit: NoConversion<U>): Measure<U> {
   return { value: quantity, unit: unit as U };
 }
 
-/** Reads a quantity from a document; the unit word becomes the tag. */
+/**
+ * Reads a quantity from a document; the unit word becomes the tag.
+ *
+ * @example
+ * quantityOf({ value: 480, unit: 'm' }) // => 480
+ */
 export function quantityOf<U extends string>(measured: Measure<U>): Quantity<U> {
   return measured.value as Quantity<U>;
 }
 
-/** Keeps the unit word from widening the quantity's type: the quantity alone decides. */
+/** The unit word that the quantity has decided, without letting the second argument widen it. */
 type NoConversion<U extends string> = [U][U extends unknown ? 0 : never];

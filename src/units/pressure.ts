@@ -3,28 +3,54 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Pressures. The inch of mercury is the conventional one (0 °C, standard gravity).
 
-/** A quantity in hectopascals: a pressure. */
+/** A pressure in hectopascals. */
 export type Hectopascals = Quantity<'hPa'>;
-/** A quantity in inches of mercury: a pressure. */
+/** A pressure in inches of mercury. */
 export type InchesOfMercury = Quantity<'inHg'>;
 
-/** A bare number as hectopascals (a pressure); refuses NaN and infinities. */
+/**
+ * A pressure in hectopascals.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * hPa(1013.25) // => 1013.25
+ */
 export function hPa(value: Untagged): Hectopascals {
   return tagged(value, 'hPa');
 }
 
-/** A bare number as inches of mercury (a pressure); refuses NaN and infinities. */
+/**
+ * A pressure in inches of mercury.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * inHg(29.92) // => 29.92
+ */
 export function inHg(value: Untagged): InchesOfMercury {
   return tagged(value, 'inHg');
 }
 
-/** From inHg to hPa. */
+/**
+ * Inches of mercury in hectopascals (1 inHg = 33.86388640341 hPa: mercury at 0 °C under standard gravity).
+ *
+ * @example
+ * hectopascalsFromInchesOfMercury(inHg(29.92)) // ≈ 1013.2075 ± 0.0001
+ */
 export function hectopascalsFromInchesOfMercury(value: InchesOfMercury): Hectopascals {
   const x: number = value;
   return (x * 33.86388640341) as Hectopascals;
 }
 
-/** From hPa to inHg. */
+/**
+ * Hectopascals in inches of mercury (1 inHg = 33.86388640341 hPa: mercury at 0 °C under standard gravity).
+ *
+ * @example
+ * inchesOfMercuryFromHectopascals(hPa(1013.25)) // ≈ 29.9213 ± 0.0001
+ */
 export function inchesOfMercuryFromHectopascals(value: Hectopascals): InchesOfMercury {
   const x: number = value;
   return (x / 33.86388640341) as InchesOfMercury;

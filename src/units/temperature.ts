@@ -3,54 +3,106 @@ import type { Quantity, Untagged } from './tag.ts';
 
 // Temperatures, and temperature differences as types of their own: 10 °C of air and 10 °C above standard are not the same thing.
 
-/** A quantity in degrees Celsius: a temperature. */
+/** A temperature in degrees Celsius. */
 export type Celsius = Quantity<'degC'>;
-/** A quantity in degrees Fahrenheit: a temperature. */
+/** A temperature in degrees Fahrenheit. */
 export type Fahrenheit = Quantity<'degF'>;
-/** A quantity in kelvins: an absolute temperature. */
+/** An absolute temperature in kelvins. */
 export type Kelvin = Quantity<'K'>;
-/** A quantity in degrees Celsius: a difference of temperatures. */
+/** A difference of two temperatures in degrees Celsius, such as the deviation from standard. */
 export type CelsiusDifference = Quantity<'degCDifference'>;
 
-/** A bare number as degrees Celsius (a temperature); refuses NaN and infinities. */
+/**
+ * A temperature in degrees Celsius.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degC(28) // => 28
+ */
 export function degC(value: Untagged): Celsius {
   return tagged(value, 'degC');
 }
 
-/** A bare number as degrees Fahrenheit (a temperature); refuses NaN and infinities. */
+/**
+ * A temperature in degrees Fahrenheit.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degF(82) // => 82
+ */
 export function degF(value: Untagged): Fahrenheit {
   return tagged(value, 'degF');
 }
 
-/** A bare number as kelvins (an absolute temperature); refuses NaN and infinities. */
+/**
+ * An absolute temperature in kelvins.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * kelvin(288.15) // => 288.15
+ */
 export function kelvin(value: Untagged): Kelvin {
   return tagged(value, 'K');
 }
 
-/** A bare number as degrees Celsius (a difference of temperatures); refuses NaN and infinities. */
+/**
+ * A difference of two temperatures in degrees Celsius, such as the deviation from standard.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degCDifference(15) // => 15
+ */
 export function degCDifference(value: Untagged): CelsiusDifference {
   return tagged(value, 'degCDifference');
 }
 
-/** From degC to K. */
+/**
+ * Degrees Celsius in kelvins (0 °C = 273.15 K exactly).
+ *
+ * @example
+ * kelvinFromCelsius(degC(15)) // ≈ 288.15 ± 1e-9
+ */
 export function kelvinFromCelsius(value: Celsius): Kelvin {
   const x: number = value;
   return (x + 273.15) as Kelvin;
 }
 
-/** From K to degC. */
+/**
+ * Kelvins in degrees Celsius (0 °C = 273.15 K exactly).
+ *
+ * @example
+ * celsiusFromKelvin(kelvin(288.15)) // ≈ 15 ± 1e-9
+ */
 export function celsiusFromKelvin(value: Kelvin): Celsius {
   const x: number = value;
   return (x - 273.15) as Celsius;
 }
 
-/** From degF to degC. */
+/**
+ * Degrees Fahrenheit in degrees Celsius.
+ *
+ * @example
+ * celsiusFromFahrenheit(degF(86)) // => 30
+ */
 export function celsiusFromFahrenheit(value: Fahrenheit): Celsius {
   const x: number = value;
   return (((x - 32) * 5) / 9) as Celsius;
 }
 
-/** From degC to degF. */
+/**
+ * Degrees Celsius in degrees Fahrenheit.
+ *
+ * @example
+ * fahrenheitFromCelsius(degC(30)) // => 86
+ */
 export function fahrenheitFromCelsius(value: Celsius): Fahrenheit {
   const x: number = value;
   return ((x * 9) / 5 + 32) as Fahrenheit;

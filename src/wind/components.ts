@@ -1,7 +1,14 @@
-import { type Domain, demand, type Knots, type MagneticDirection, type Numbers, type TrueDirection } from '../units/index.ts';
+import {
+  type Domain,
+  demand,
+  type Knots,
+  type MagneticDirection,
+  type Numbers,
+  type TrueDirection,
+} from '../units/index.ts';
 
 /** Uses a north that another parameter has decided, without letting this one widen it. */
-type Same<N> = [N][N extends unknown ? 0 : never];
+export type Same<N> = [N][N extends unknown ? 0 : never];
 
 /** Inputs of {@link windComponents}. */
 export interface WindComponentsInputs<N extends TrueDirection | MagneticDirection = TrueDirection | MagneticDirection> {

@@ -1,0 +1,124 @@
+import type { Fault } from '../documents/index.ts';
+import { convert } from '../units/unit-table.ts';
+import { gridCells } from './grid.ts';
+import { interpolateCell } from './interpolate-cell.ts';
+import type { DistanceData, PerformanceData, StallSpeed, TakeoffData } from './performance-data.ts';
+import { bracketTable, type ReadingMode, type TablePoint } from './read-table.ts';
+import type { Table } from './table.ts';
+
+/** What no schema of single values can see: references between the parts, and figures that contradict each other. */
+export function consistencyFaults(data: PerformanceData): Fault[] {
+  return [
+    ...configurationFaults(data),
+    ...calibrationFaults(data),
+    ...stallSpeedFaults(data),
+    ...data.takeoff.flatMap((table, i) => [
+      ...distanceFaults(table, `takeoff[${i}]`),
+      ...takeoffSpeedFaults(data, table, `takeoff[${i}]`),
+    ]),
+    ...data.landing.flatMap((table, i) => distanceFaults(table, `landing[${i}]`)),
+  ];
+}
+
+function configurationFaults(data: PerformanceData): Fault[] {
+  const faults: Fault[] = [];
+  const phaseOf = new Map(data.configurations.map(({ id, phase }) => [id, phase]));
+  if (phaseOf.size < data.configurations.length) faults.push({ path: 'configurations', message: 'two configurations have one id' });
+  for (const phase of ['takeoff', 'landing'] as const) {
+    const seen = new Set<string>();
+    for (const [i, { configuration }] of data[phase].entries()) {
+      const path = `${phase}[${i}].configuration`;
+      if (phaseOf.get(configuration) !== phase) faults.push({ path, message: `"${configuration}" is not a ${phase} configuration of these data` });
+      if (seen.has(configuration)) faults.push({ path, message: `a second table for "${configuration}"` });
+      seen.add(configuration);
+    }
+  }
+  for (const [i, { configuration }] of data.climb.entries()) {
+    if (!phaseOf.has(configuration)) {
+      faults.push({ path: `climb[${i}].configuration`, message: `"${configuration}" is not a configuration of these data` });
+    }
+  }
+  return faults;
+}
+
+function calibrationFaults(data: PerformanceData): Fault[] {
+  return data.calibrations.flatMap(({ indicated, calibrated }, i) => {
+    const path = `calibrations[${i}]`;
+    if (indicated.values.length !== calibrated.values.length || indicated.values.length < 2) {
+      return [{ path, message: `${indicated.values.length} indicated against ${calibrated.values.length} calibrated speeds; as many of both, at least 2, are needed` }];
+    }
+    const rises = (values: readonly number[]) => values.every((value, k) => k === 0 || value > (values[k - 1] as number));
+    return rises(indicated.values) && rises(calibrated.values) ? [] : [{ path, message: 'indicated and calibrated speeds must rise' }];
+  });
+}
+
+/** A cleaner wing stalls faster: V_S0 is below V_S1 where both are printed in one reference. */
+function stallSpeedFaults(data: PerformanceData): Fault[] {
+  const of = (name: StallSpeed['name']) => data.stallSpeeds.filter((stall) => stall.name === name);
+  return of('V_S0').flatMap((landing) =>
+    of('V_S1')
+      .filter((clean) => clean.speed.unit === landing.speed.unit && clean.speed.value <= landing.speed.value)
+      .map((clean) => ({ path: 'stallSpeeds', message: `V_S0 ${landing.speed.value} ${landing.speed.unit} is not below V_S1 ${clean.speed.value} ${clean.speed.unit}` })),
+  );
+}
+
+function distanceFaults(table: DistanceData, path: string): Fault[] {
+  const faults: Fault[] = [];
+  const { headwind, tailwind } = table.corrections;
+  if (headwind !== undefined && headwind.percentPerKnot.value > 0) {
+    faults.push({ path: `${path}.corrections.headwind.percentPerKnot`, message: `a headwind does not lengthen: ${headwind.percentPerKnot.value} percent` });
+  }
+  if (headwind !== undefined && headwind.percentPerKnot.value * headwind.upTo.value <= -80) {
+    faults.push({ path: `${path}.corrections.headwind`, message: `${headwind.upTo.value} kt of headwind would leave less than 20 % of the distance` });
+  }
+  if (tailwind !== undefined && tailwind.percentPerKnot.value < 0) {
+    faults.push({ path: `${path}.corrections.tailwind.percentPerKnot`, message: `a tailwind does not shorten: ${tailwind.percentPerKnot.value} percent` });
+  }
+  for (const { place, cell, roll } of rollAtEachDistance(table)) {
+    if (roll >= cell) faults.push({ path: `${path}.distance.cells${place}`, message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}` });
+  }
+  return faults;
+}
+
+/** Lift-off comes before the screen height and above the clean stall, at every printed mass. */
+function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: string): Fault[] {
+  const faults: Fault[] = [];
+  for (const { place, point, cell: liftOff } of gridCells(table.liftOffSpeed)) {
+    if (liftOff === null) continue;
+    const atScreen = figure(table.speedAtScreenHeight, inReadingUnits(table.liftOffSpeed, point));
+    if (atScreen !== undefined && atScreen < liftOff) {
+      faults.push({ path: `${path}.liftOffSpeed.cells${place}`, message: `${liftOff} kias is above the speed at the screen height, ${atScreen} kias` });
+    }
+    for (const stall of data.stallSpeeds) {
+      if (stall.name === 'V_S0' && stall.speed.unit === 'kias' && liftOff <= stall.speed.value) {
+        faults.push({ path: `${path}.liftOffSpeed.cells${place}`, message: `${liftOff} kias is not above V_S0 ${stall.speed.value} kias` });
+      }
+    }
+  }
+  return faults;
+}
+
+/** Each printed distance with the ground roll of the same conditions, in the distance's unit. */
+export function rollAtEachDistance(table: DistanceData): { place: string; point: TablePoint; cell: number; roll: number }[] {
+  return gridCells(table.distance).flatMap(({ place, point, cell }) => {
+    const roll = figure(table.groundRoll, inReadingUnits(table.distance, point));
+    const inUnit = roll === undefined ? undefined : convert(roll, table.groundRoll.unit, table.distance.unit);
+    return cell === null || inUnit === undefined ? [] : [{ place, point, cell, roll: inUnit }];
+  });
+}
+
+const mode: ReadingMode = { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater' };
+
+function figure(table: Table, point: TablePoint): number | undefined {
+  const reading = bracketTable(table, point, mode);
+  return reading.ok ? interpolateCell(reading.bracket) : undefined;
+}
+
+const readingUnits = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
+
+/** A printed point in the units in which tables are read. */
+export function inReadingUnits(table: Table, point: TablePoint): TablePoint {
+  return Object.fromEntries(
+    table.axes.map(({ quantity, unit }) => [quantity, convert(point[quantity] as number, unit, readingUnits[quantity])]),
+  );
+}

@@ -1,0 +1,25 @@
+import type { TablePoint } from './read-table.ts';
+import { type Cell, type Cells, cellAt, type Table } from './table.ts';
+
+/** One printed cell with the place it stands at and the axis values it is printed for. */
+export interface GridCell {
+  /** `[1][0][2]`, empty for a table without axes. */
+  readonly place: string;
+  readonly indices: readonly number[];
+  readonly point: TablePoint;
+  readonly cell: Cell;
+}
+
+/** Every cell of a table, in printed order; axis values in the table's own units. */
+export function gridCells(table: Table): GridCell[] {
+  const places = table.axes.reduce<number[][]>(
+    (found, axis) => found.flatMap((indices) => axis.values.map((_, i) => [...indices, i])),
+    [[]],
+  );
+  return places.map((indices) => ({
+    place: indices.map((i) => `[${i}]`).join(''),
+    indices,
+    point: Object.fromEntries(table.axes.map((axis, k) => [axis.quantity, axis.values[indices[k] as number]])),
+    cell: cellAt(table.cells as Cells, indices),
+  }));
+}

@@ -1,0 +1,58 @@
+import type { Celsius, IndicatedAirspeed, Kilograms, PressureAltitude, Quantity } from '../units/index.ts';
+import { DomainError } from '../units/index.ts';
+import { interpolateCell } from './interpolate-cell.ts';
+import { bracketTable, type NoReading, type ReadingMode } from './read-table.ts';
+import type { CellUnit, Table } from './table.ts';
+
+/** Inputs of {@link interpolateTable}. */
+export interface InterpolateTableInputs<U extends CellUnit> extends Partial<Omit<ReadingMode, 'worse'>> {
+  readonly table: Table<U>;
+  /** A value for each axis of the table. */
+  readonly at: {
+    readonly mass?: Kilograms;
+    readonly pressureAltitude?: PressureAltitude;
+    readonly temperature?: Celsius;
+    readonly indicatedAirspeed?: IndicatedAirspeed;
+  };
+  /** Which way the figures get worse along every axis; `greater` for distances, `less` for rates of climb. */
+  readonly worse: ReadingMode['worse'];
+}
+
+/**
+ * Reads a table of the flight manual on one to three axes.
+ *
+ * Between printed values it interpolates linearly, or takes the next worse printed figure. Beyond the favourable edge
+ * (lighter, lower, colder) it reads at the edge where the table gets no better from there, or refuses. Beyond any
+ * other edge, and beside a blank cell, there is no figure.
+ *
+ * @param x - the table, the point, and how to read.
+ * @returns the figure in the table's own unit.
+ * @throws {@link DomainError} when the table has no figure for the point.
+ * @record aircraft.interpolate-cell
+ *
+ * @example
+ * const table = { axes: [{ quantity: 'pressureAltitude', unit: 'ftPA', values: [2000, 3000] }], unit: 'ft', cells: [1115, 1230] } as const;
+ * interpolateTable({ table, at: { pressureAltitude: ftPA(2500) }, worse: 'greater' }) // => 1172.5
+ * interpolateTable({ table, at: { pressureAltitude: ftPA(2500) }, worse: 'greater', between: 'next-worse' }) // => 1230
+ * interpolateTable({ table, at: { pressureAltitude: ftPA(3001) }, worse: 'greater' }) // throws
+ */
+export function interpolateTable<U extends CellUnit>(x: InterpolateTableInputs<U>): Quantity<U> {
+  const { table, at, worse, favourableEdge = 'read-at-edge', between = 'interpolate' } = x;
+  const reading = bracketTable(table, at, { favourableEdge, between, worse });
+  if (!reading.ok) throw new DomainError(whyNot(reading));
+  return interpolateCell(reading.bracket) as Quantity<U>;
+}
+
+function whyNot(reading: NoReading) {
+  if (reading.reason === 'blank') {
+    const received = JSON.stringify(reading.at);
+    return { code: 'out-of-range', parameter: 'at', received, unit: 'table point', min: 'printed cells', max: 'printed cells', source: 'a cell beside it is blank' } as const;
+  }
+  const { axis } = reading;
+  const source = reading.reason === 'not-monotonic' ? 'figures improve from the edge' : 'printed axis';
+  const received = reading.reason === 'axis-missing' ? 'none' : reading.at;
+  const code = reading.reason === 'axis-missing' ? 'not-a-number' : 'out-of-range';
+  const min = axis.values[0] as number;
+  const max = axis.values[axis.values.length - 1] as number;
+  return { code, parameter: `at.${axis.quantity}`, received, unit: axis.unit, min, max, source } as const;
+}

@@ -1,0 +1,105 @@
+import * as v from 'valibot';
+import { calendarDate, measureSchema, numberWithin, text } from '../documents/index.ts';
+import type { PerformanceData } from './performance-data.ts';
+import { tableSchema } from './table-schema.ts';
+
+const mass = measureSchema(['kg', 'lb'], 50, 10_000);
+const airspeed = measureSchema(['kias', 'kcas'], 10, 400);
+const wind = measureSchema(['kt', 'mph', 'mps'], 1, 100);
+const lengthTable = tableSchema(['m', 'ft'], 1, 20_000);
+const speedTable = tableSchema(['kias'], 10, 400);
+
+const windCorrection = v.strictObject({ percentPerKnot: measureSchema(['percent'], -10, 20), upTo: measureSchema(['kt'], 1, 60) });
+
+const corrections = v.strictObject({
+  headwind: v.exactOptional(windCorrection),
+  tailwind: v.exactOptional(windCorrection),
+  surfaces: v.exactOptional(
+    v.array(
+      v.strictObject({
+        surface: v.picklist(['paved', 'grass', 'gravel']),
+        condition: v.picklist(['dry', 'wet']),
+        increase: measureSchema(['percent'], 0, 200),
+        percentOf: v.picklist(['distance', 'ground roll']),
+      }),
+    ),
+  ),
+  adverseSlope: v.exactOptional(
+    v.strictObject({ percentPerPercent: measureSchema(['percent'], 0, 50), upTo: measureSchema(['percent'], 0.1, 10) }),
+  ),
+});
+
+const stated = v.union([v.boolean(), v.literal('not stated')]);
+
+const distanceData = {
+  configuration: text,
+  includes: v.strictObject({ safetyFactor: stated, windAccountability: stated }),
+  associatedConditions: v.strictObject({
+    surface: v.picklist(['paved', 'grass']),
+    surfaceCondition: v.picklist(['dry', 'wet']),
+    slope: measureSchema(['percent'], 0, 0),
+    mass: v.exactOptional(mass),
+    pressureAltitude: v.exactOptional(measureSchema(['ftPA'], -2000, 20_000)),
+    temperature: v.exactOptional(measureSchema(['degC', 'degF'], -60, 60)),
+  }),
+  // Only figures to or from 50 ft (or 15 m): those to 35 ft belong to another certification and are refused.
+  screenHeight: measureSchema(['ftHeight', 'mHeight'], 49, 50),
+  groundRoll: lengthTable,
+  distance: lengthTable,
+  corrections,
+};
+
+/** The schema of a performance data document. */
+export const performanceDataSchema = v.strictObject({
+  schema: v.literal('groundroll/performance-data/1'),
+  identity: v.strictObject({ name: text, description: v.exactOptional(text) }),
+  provenance: v.strictObject({
+    document: text,
+    edition: text,
+    transcribedBy: text,
+    transcribedOn: calendarDate,
+    remarks: v.exactOptional(text),
+  }),
+  masses: v.strictObject({ maximumTakeoff: mass, maximumLanding: mass }),
+  configurations: v.pipe(
+    v.array(
+      v.strictObject({
+        id: text,
+        name: text,
+        phase: v.picklist(['takeoff', 'landing']),
+        flap: text,
+        power: text,
+        technique: v.picklist(['normal', 'short-field', 'soft-field']),
+      }),
+    ),
+    v.minLength(1, 'at least one configuration is needed'),
+  ),
+  stallSpeeds: v.array(v.strictObject({ name: v.picklist(['V_S0', 'V_S1']), flap: text, speed: airspeed, mass })),
+  speeds: v.array(
+    v.strictObject({
+      name: v.picklist(['V_X', 'V_Y', 'V_A', 'V_FE', 'V_NO', 'V_NE']),
+      flap: text,
+      speed: measureSchema(['kias'], 10, 400),
+    }),
+  ),
+  calibrations: v.array(
+    v.strictObject({
+      flap: text,
+      indicated: v.strictObject({ unit: v.literal('kias'), values: v.array(numberWithin(5, 400, 'kias')) }),
+      calibrated: v.strictObject({ unit: v.literal('kcas'), values: v.array(numberWithin(5, 400, 'kcas')) }),
+    }),
+  ),
+  crosswind: v.array(v.strictObject({ speed: wind, status: v.picklist(['limitation', 'demonstrated']) })),
+  tailwind: v.array(v.strictObject({ speed: wind, status: v.picklist(['limitation', 'demonstrated']) })),
+  takeoff: v.array(v.strictObject({ ...distanceData, liftOffSpeed: speedTable, speedAtScreenHeight: speedTable })),
+  landing: v.array(v.strictObject({ ...distanceData, approachSpeed: speedTable })),
+  climb: v.array(
+    v.strictObject({
+      configuration: text,
+      use: v.picklist(['initial', 'balked landing']),
+      flap: text,
+      speed: speedTable,
+      rateOfClimb: tableSchema(['ftPerMin'], -3000, 6000),
+    }),
+  ),
+}) satisfies v.GenericSchema<unknown, PerformanceData>;

@@ -1,0 +1,147 @@
+import type { Measure } from '../units/index.ts';
+import type { Table } from './table.ts';
+
+/** How the aeroplane is flown: flap, power and technique belong to every table and to every request. */
+export interface Configuration {
+  /** A short word of the document's own, by which tables and requests name it. */
+  readonly id: string;
+  readonly name: string;
+  readonly phase: 'takeoff' | 'landing';
+  /** The flap setting as the manual names it; calibrations are found by it. */
+  readonly flap: string;
+  readonly power: string;
+  readonly technique: 'normal' | 'short-field' | 'soft-field';
+}
+
+/** A stall speed, with the mass it is printed for. */
+export interface StallSpeed {
+  readonly name: 'V_S0' | 'V_S1';
+  readonly flap: string;
+  readonly speed: Measure<'kias' | 'kcas'>;
+  readonly mass: Measure<'kg' | 'lb'>;
+}
+
+/** A speed to be flown that no distance table carries. */
+export interface NamedSpeed {
+  readonly name: 'V_X' | 'V_Y' | 'V_A' | 'V_FE' | 'V_NO' | 'V_NE';
+  readonly flap: string;
+  readonly speed: Measure<'kias'>;
+}
+
+/** Indicated against calibrated airspeed for one flap setting, both rising. */
+export interface Calibration {
+  readonly flap: string;
+  readonly indicated: { readonly unit: 'kias'; readonly values: readonly number[] };
+  readonly calibrated: { readonly unit: 'kcas'; readonly values: readonly number[] };
+}
+
+/** What a wind value binds: a limitation binds by the manual, a demonstrated value says what was shown. */
+export interface WindValue {
+  readonly speed: Measure<'kt' | 'mph' | 'mps'>;
+  readonly status: 'limitation' | 'demonstrated';
+}
+
+/** What the printed distances already contain; `not stated` is treated as not contained. */
+export interface Includes {
+  readonly safetyFactor: boolean | 'not stated';
+  readonly windAccountability: boolean | 'not stated';
+}
+
+/** The conditions the printed figures hold for, where a table has no axis for them. */
+export interface AssociatedConditions {
+  readonly surface: 'paved' | 'grass';
+  readonly surfaceCondition: 'dry' | 'wet';
+  readonly slope: Measure<'percent'>;
+  /** The greatest mass a table without a mass axis holds for. */
+  readonly mass?: Measure<'kg' | 'lb'>;
+  /** The highest pressure altitude a table without that axis holds for. */
+  readonly pressureAltitude?: Measure<'ftPA'>;
+  /** The warmest temperature a table without that axis holds for. */
+  readonly temperature?: Measure<'degC' | 'degF'>;
+}
+
+/** The manual's own wind law: a percentage of the distance for each knot, up to its last printed wind. */
+export interface WindCorrection {
+  /** Negative for a headwind that shortens. */
+  readonly percentPerKnot: Measure<'percent'>;
+  readonly upTo: Measure<'kt'>;
+}
+
+/** The manual's own figure for one surface, in percent of the distance or of the ground roll. */
+export interface SurfaceCorrection {
+  readonly surface: 'paved' | 'grass' | 'gravel';
+  readonly condition: 'dry' | 'wet';
+  readonly increase: Measure<'percent'>;
+  readonly percentOf: 'distance' | 'ground roll';
+}
+
+/** The manual's own slope law: a percentage of the distance for each percent of adverse slope. */
+export interface SlopeCorrection {
+  readonly percentPerPercent: Measure<'percent'>;
+  readonly upTo: Measure<'percent'>;
+}
+
+/** The manual's own corrections; what is absent is taken from the factor set of the request, or has no figure. */
+export interface Corrections {
+  readonly headwind?: WindCorrection;
+  readonly tailwind?: WindCorrection;
+  readonly surfaces?: readonly SurfaceCorrection[];
+  readonly adverseSlope?: SlopeCorrection;
+}
+
+/** What take-off and landing tables have in common. */
+export interface DistanceData {
+  readonly configuration: string;
+  readonly includes: Includes;
+  readonly associatedConditions: AssociatedConditions;
+  readonly screenHeight: Measure<'ftHeight' | 'mHeight'>;
+  readonly groundRoll: Table<'m' | 'ft'>;
+  /** Take-off: from the start to the screen height. Landing: from the screen height to the stop. */
+  readonly distance: Table<'m' | 'ft'>;
+  readonly corrections: Corrections;
+}
+
+/** A take-off table with the speeds that belong to it. */
+export interface TakeoffData extends DistanceData {
+  readonly liftOffSpeed: Table<'kias'>;
+  readonly speedAtScreenHeight: Table<'kias'>;
+}
+
+/** A landing table with the approach speed that belongs to it. */
+export interface LandingData extends DistanceData {
+  readonly approachSpeed: Table<'kias'>;
+}
+
+/** Rate of climb with its speed and flap, which come from one table row. */
+export interface ClimbData {
+  readonly configuration: string;
+  /** `initial` begins at the 50 ft point of the take-off; `balked landing` is flown out of a landing. */
+  readonly use: 'initial' | 'balked landing';
+  readonly flap: string;
+  readonly speed: Table<'kias'>;
+  readonly rateOfClimb: Table<'ftPerMin'>;
+}
+
+/** One aeroplane's figures as its flight manual prints them. */
+export interface PerformanceData {
+  readonly schema: 'groundroll/performance-data/1';
+  readonly identity: { readonly name: string; readonly description?: string };
+  readonly provenance: {
+    readonly document: string;
+    readonly edition: string;
+    readonly transcribedBy: string;
+    /** YYYY-MM-DD. */
+    readonly transcribedOn: string;
+    readonly remarks?: string;
+  };
+  readonly masses: { readonly maximumTakeoff: Measure<'kg' | 'lb'>; readonly maximumLanding: Measure<'kg' | 'lb'> };
+  readonly configurations: readonly Configuration[];
+  readonly stallSpeeds: readonly StallSpeed[];
+  readonly speeds: readonly NamedSpeed[];
+  readonly calibrations: readonly Calibration[];
+  readonly crosswind: readonly WindValue[];
+  readonly tailwind: readonly WindValue[];
+  readonly takeoff: readonly TakeoffData[];
+  readonly landing: readonly LandingData[];
+  readonly climb: readonly ClimbData[];
+}

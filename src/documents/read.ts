@@ -1,0 +1,31 @@
+import * as v from 'valibot';
+import type { Fault, ReadResult } from './fault.ts';
+import { sizeFault } from './size-guard.ts';
+
+/** Reads a document by its schema; all faults at once, never a throw. */
+export function readDocument<T>(schema: v.GenericSchema<unknown, T>, json: unknown): ReadResult<T> {
+  const tooLarge = sizeFault(json);
+  if (tooLarge !== undefined) return { ok: false, faults: [tooLarge] };
+  const result = v.safeParse(schema, json);
+  return result.success ? { ok: true, value: result.output } : { ok: false, faults: result.issues.map(faultOf) };
+}
+
+function faultOf(issue: v.BaseIssue<unknown>): Fault {
+  return { path: pathOf(issue), message: messageOf(issue) };
+}
+
+function pathOf(issue: v.BaseIssue<unknown>): string {
+  return (issue.path ?? []).reduce((path, { key }) => {
+    if (typeof key === 'number') return `${path}[${key}]`;
+    return path === '' ? String(key) : `${path}.${String(key)}`;
+  }, '');
+}
+
+/** Our own sentence for what the schema library reports in general words. */
+function messageOf(issue: v.BaseIssue<unknown>): string {
+  if (issue.kind !== 'schema') return issue.message;
+  if (issue.type === 'strict_object' && issue.expected === 'never') return 'is not a key of this document';
+  if (issue.received === 'undefined') return 'is missing';
+  if (issue.type === 'custom') return issue.message;
+  return `${issue.received} is not ${issue.expected}`;
+}

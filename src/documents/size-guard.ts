@@ -1,0 +1,37 @@
+import type { Fault } from './fault.ts';
+
+const longestArray = 60;
+const deepestNesting = 14;
+const longestText = 2000;
+const mostValues = 40_000;
+
+/**
+ * Refuses a document that is too large or too deep before anything else looks at it, so that reading takes bounded
+ * time whatever is sent. The largest tables of a light aeroplane are two orders of magnitude smaller.
+ */
+export function sizeFault(json: unknown): Fault | undefined {
+  let values = 0;
+  const visit = (value: unknown, path: string, depth: number): Fault | undefined => {
+    values += 1;
+    if (values > mostValues) return { path, message: `the document has more than ${mostValues} values` };
+    if (typeof value === 'string' && value.length > longestText) {
+      return { path, message: `a text of ${value.length} characters is longer than ${longestText}` };
+    }
+    if (typeof value !== 'object' || value === null) return undefined;
+    if (depth > deepestNesting) return { path, message: `nested deeper than ${deepestNesting} levels` };
+    if (Array.isArray(value) && value.length > longestArray) {
+      return { path, message: `a list of ${value.length} entries is longer than ${longestArray}` };
+    }
+    for (const [key, part] of Object.entries(value)) {
+      const fault = visit(part, childPath(path, key, Array.isArray(value)), depth + 1);
+      if (fault !== undefined) return fault;
+    }
+    return undefined;
+  };
+  return visit(json, '', 0);
+}
+
+function childPath(path: string, key: string, isIndex: boolean): string {
+  if (isIndex) return `${path}[${key}]`;
+  return path === '' ? key : `${path}.${key}`;
+}

@@ -1,0 +1,80 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import { build } from 'esbuild';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { bibliography } from '../../src/sources/index.ts';
+import { checkValues, formulaRecords } from '../../src/register/index.ts';
+import { consumer, node, root } from './packed.ts';
+
+/** Bytes (minified, gzip) of each public function imported alone, as committed: `node tools/sizes.mjs --write` renews it. */
+const recorded = JSON.parse(fs.readFileSync(path.join(root, 'test/package/bundle-sizes.json'), 'utf8')) as Record<string, number>;
+
+/** Compressors differ by a few bytes from version to version. */
+const allowed = (bytes: number) => bytes * 1.03 + 16;
+
+let project: ReturnType<typeof consumer>;
+let measured: Record<string, number>;
+beforeAll(() => {
+  project = consumer({ 'package.json': '{}' });
+  measured = JSON.parse(node(root, 'tools/sizes.mjs'));
+});
+afterAll(() => project.remove());
+
+async function bundle(contents: string) {
+  const result = await build({
+    stdin: { contents, resolveDir: project.folder },
+    bundle: true,
+    minify: true,
+    charset: 'utf8',
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+    metafile: true,
+    write: false,
+  });
+  const inputs = Object.values(result.metafile.outputs).flatMap((output) => Object.entries(output.inputs));
+  const files = inputs.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([file]) => file);
+  return { text: result.outputFiles[0]?.text ?? '', files };
+}
+
+/** Text that only records, check values and the bibliography hold, as it stands inside a string literal. */
+const registerText = [
+  ...formulaRecords.flatMap(({ equation }) => equation),
+  ...checkValues.flatMap(({ id, note }) => (note === undefined ? [id] : [id, note])),
+  ...Object.values(bibliography).map(({ title }) => title),
+].filter((text) => text.length >= 10);
+
+function registerTextIn(text: string): string[] {
+  const plain = text.replaceAll('\\\\', '\\');
+  return registerText.filter((words) => plain.includes(words));
+}
+
+describe('what an import costs an app', () => {
+  it('is at most 600 bytes for windComponents', () => {
+    expect(measured['groundroll/wind windComponents']).toBeGreaterThan(100);
+    expect(measured['groundroll/wind windComponents']).toBeLessThanOrEqual(600);
+  });
+
+  it('is recorded for every public function, and for no other', () => {
+    expect(Object.keys(measured)).toEqual(Object.keys(recorded));
+  });
+
+  it('is within the recorded bytes', () => {
+    const dearer = Object.entries(measured).filter(([name, bytes]) => bytes > allowed(recorded[name] ?? 0));
+    expect(dearer.map(([name, bytes]) => `${name}: ${bytes} instead of ${recorded[name]}`)).toEqual([]);
+  });
+
+  it('holds one file of ours and nothing of a dependency for windComponents', async () => {
+    const { files } = await bundle(`export { windComponents } from 'groundroll/wind';`);
+    expect(files.filter((file) => /geomagnetism|valibot/.test(file))).toEqual([]);
+  });
+
+  it('holds no record, check value or bibliography text, except for the register', async () => {
+    const register = await bundle(`export * from 'groundroll/register';\nexport { bibliography } from 'groundroll/sources';`);
+    expect(registerTextIn(register.text).length).toBe(registerText.length);
+    const names = Object.keys(recorded).filter((label) => !/^groundroll\/(register|worksheet) /.test(label));
+    const lines = names.map((label, i) => label.replace(/^(\S+) (\S+)$/, (_, from, name) => `export { ${name} as _${i} } from '${from}';`));
+    const { text } = await bundle(lines.join('\n'));
+    expect(registerTextIn(text)).toEqual([]);
+  });
+});

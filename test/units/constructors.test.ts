@@ -1,0 +1,77 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError, decimalYear } from '../../src/units/index.ts';
+import * as units from '../../src/units/index.ts';
+
+const constructors = {
+  degLatitude: units.degLatitude,
+  degLongitude: units.degLongitude,
+  deg: units.degrees,
+  rad: units.radians,
+  kgPerM3: units.kgPerM3,
+  degEast: units.degEast,
+  degEastPerYear: units.degEastPerYear,
+  degMagnetic: units.degMagnetic,
+  degTrue: units.degTrue,
+  NM: units.NM,
+  ft: units.ft,
+  ftDA: units.ftDA,
+  ftElevation: units.ftElevation,
+  ftHeight: units.ftHeight,
+  ftPA: units.ftPA,
+  km: units.km,
+  m: units.m,
+  mElevation: units.mElevation,
+  mHeight: units.mHeight,
+  mPA: units.mPA,
+  nT: units.nanotesla,
+  kg: units.kg,
+  lb: units.lb,
+  hPa: units.hPa,
+  inHg: units.inHg,
+  ftPerNM: units.ftPerNM,
+  percent: units.percent,
+  ratio: units.ratio,
+  kcas: units.kcas,
+  keas: units.keas,
+  kias: units.kias,
+  kt: units.kt,
+  ktGS: units.ktGS,
+  ktas: units.ktas,
+  mph: units.mph,
+  mps: units.mps,
+  degC: units.degC,
+  degCDifference: units.degCDifference,
+  degF: units.degF,
+  K: units.kelvin,
+  min: units.minutes,
+  s: units.seconds,
+  ftPerMin: units.ftPerMin,
+  mpsVertical: units.mpsVertical,
+  year: decimalYear,
+} satisfies { readonly [U in units.UnitWord]: (value: number) => units.Quantity<U> };
+
+describe.each(Object.entries(constructors))('the constructor of %s', (unit, constructor) => {
+  it('gives back the very number', () => {
+    fc.assert(
+      fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
+        expect(constructor(value)).toBe(value);
+      }),
+    );
+  });
+
+  it.each([
+    [Number.NaN, 'not-finite', 'NaN'],
+    [Number.POSITIVE_INFINITY, 'not-finite', 'Infinity'],
+    [Number.NEGATIVE_INFINITY, 'not-finite', '-Infinity'],
+    ['12', 'not-a-number', '12'],
+    [undefined, 'not-a-number', 'undefined'],
+    [null, 'not-a-number', 'null'],
+    [[12], 'not-a-number', '12'],
+    [true, 'not-a-number', 'true'],
+  ])('refuses %o', (value, code, received) => {
+    const detail = expect.objectContaining({ code, parameter: unit, received, unit });
+    expect(() => constructor(value as number)).toThrow(DomainError);
+    expect(() => constructor(value as number)).toThrow(expect.objectContaining({ detail }));
+  });
+});

@@ -1,0 +1,68 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError, type DomainErrorDetail, demand, demandEach } from '../../src/units/index.ts';
+
+const bound = { unit: 'kt', min: 0, max: 200, source: 'library range' } as const;
+
+function detailOf(call: () => void): DomainErrorDetail {
+  try {
+    call();
+  } catch (error) {
+    if (error instanceof DomainError) return error.detail;
+    throw error;
+  }
+  throw new Error('nothing was refused');
+}
+
+describe('demand', () => {
+  it('accepts everything from bound to bound, both included', () => {
+    fc.assert(fc.property(fc.double({ min: 0, max: 200, noNaN: true }), (value) => demand('speed', value, bound)));
+    demand('speed', 0, bound);
+    demand('speed', 200, bound);
+  });
+
+  it.each([
+    [-Number.MIN_VALUE, 'out-of-range'],
+    [200.00000000000003, 'out-of-range'],
+    [Number.NaN, 'not-finite'],
+    [Number.POSITIVE_INFINITY, 'not-finite'],
+    [Number.NEGATIVE_INFINITY, 'not-finite'],
+    ['100', 'not-a-number'],
+    [undefined, 'not-a-number'],
+    [null, 'not-a-number'],
+    [{}, 'not-a-number'],
+  ])('refuses %o', (value, code) => {
+    const detail = detailOf(() => demand('speed', value as number, bound));
+    expect(detail).toMatchObject({ code, parameter: 'speed', unit: 'kt', min: 0, max: 200, source: 'library range' });
+  });
+
+  it('names parameter, value, bounds, unit and source in one line', () => {
+    expect(() => demand('speed', 201, bound)).toThrow('speed: 201 kt is not within 0 to 200 kt (library range)');
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, undefined, null, 'x', -1])(
+    'gives a detail that JSON keeps whole for %o',
+    (value) => {
+      const detail = detailOf(() => demand('speed', value as number, bound));
+      expect(JSON.parse(JSON.stringify(detail))).toEqual(detail);
+      expect(Object.values(detail)).not.toContain(null);
+    },
+  );
+});
+
+describe('demandEach', () => {
+  it('accepts a list within the bound, and an empty one', () => {
+    demandEach('factors', [0, 100, 200], bound);
+    demandEach('factors', [], bound);
+  });
+
+  it('names the place of the first that is not', () => {
+    expect(() => demandEach('factors', [1, 2, -3, Number.NaN], bound)).toThrow(/^factors\[2\]: -3 kt/);
+    expect(detailOf(() => demandEach('factors', [Number.NaN], bound)).code).toBe('not-finite');
+  });
+
+  it('refuses a hole in the list and anything but a list', () => {
+    expect(detailOf(() => demandEach('factors', new Array<number>(2), bound))).toMatchObject({ code: 'not-a-number', parameter: 'factors[0]' });
+    expect(detailOf(() => demandEach('factors', 5 as never, bound))).toMatchObject({ code: 'not-a-number', parameter: 'factors' });
+  });
+});

@@ -1,0 +1,92 @@
+/**
+ * The layers of `src`, as rules for dependency-cruiser: a folder imports only folders printed above it.
+ * @type {readonly string[]}
+ */
+const layers = [
+  'units',
+  'sources',
+  'documents',
+  'atmosphere',
+  'airspeed',
+  'magnetism',
+  'wind',
+  'distance',
+  'flight-path',
+  'dynamics',
+  'rules-of-thumb',
+  'aircraft',
+  'assessment',
+  'study',
+  'worksheet',
+  'register',
+];
+
+const upwards = layers.slice(0, -1).map((folder, i) => ({
+  name: `${folder}-imports-only-what-stands-above-it`,
+  severity: 'error',
+  from: { path: `^src/${folder}/` },
+  to: { path: `^src/(${layers.slice(i + 1).join('|')})/` },
+}));
+
+/** @type {import('dependency-cruiser').IConfiguration} */
+module.exports = {
+  forbidden: [
+    ...upwards,
+    {
+      name: 'every-folder-has-a-layer',
+      comment: 'A new folder must be given its place in the list of layers.',
+      severity: 'error',
+      from: { path: `^src/(?!(?:${layers.join('|')})/)[^/]+/` },
+      to: {},
+    },
+    { name: 'no-cycles', severity: 'error', from: {}, to: { circular: true } },
+    {
+      name: 'other-folders-only-through-their-index',
+      comment:
+        'The unit table alone is shared beneath the index: readers of documents need it, the published interface does not.',
+      severity: 'error',
+      from: { path: '^src/([^/]+)/' },
+      to: {
+        path: '^src/[^/]+/',
+        pathNot: [
+          '^src/$1/',
+          '^src/[^/]+/index\\.ts$',
+          '^src/units/unit-table\\.ts$',
+          '\\.record\\.ts$',
+          '\\.check-values\\.json$',
+        ],
+      },
+    },
+    {
+      name: 'records-and-check-values-only-from-the-register',
+      comment: 'No record, check value or bibliography text may reach the bundle of an app that only computes.',
+      severity: 'error',
+      from: { pathNot: ['^src/register/'] },
+      to: { path: '\\.record\\.ts$|\\.check-values\\.json$' },
+    },
+    {
+      name: 'the-root-holds-no-register',
+      severity: 'error',
+      from: { path: '^src/index\\.ts$' },
+      to: { path: '^src/(register|worksheet)/' },
+    },
+    {
+      name: 'the-magnetic-model-only-from-magnetism',
+      severity: 'error',
+      from: { pathNot: '^src/magnetism/' },
+      to: { path: 'geomagnetism' },
+    },
+    { name: 'nothing-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true } },
+    { name: 'no-development-tools', severity: 'error', from: {}, to: { dependencyTypes: ['npm-dev'] } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'types'],
+      extensions: ['.ts', '.js', '.json'],
+    },
+  },
+};
