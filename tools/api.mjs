@@ -36,6 +36,7 @@ for (const { name } of entries) {
         reportFolder: path.join(root, 'tools', 'api'),
         reportTempFolder: path.join(root, '.cache', 'api'),
       },
+      newlineKind: 'lf',
       docModel: { enabled: false },
       dtsRollup: { enabled: false },
       tsdocMetadata: { enabled: false },

@@ -14,7 +14,9 @@ const jobs = [];
 for (const { name, specifier } of entries) {
   const module = path.resolve('dist', `${name}.js`);
   const exported = await import(pathToFileURL(module).href);
-  for (const key of Object.keys(exported).filter((word) => typeof exported[word] === 'function').sort()) {
+  for (const key of Object.keys(exported)
+    .filter((word) => typeof exported[word] === 'function')
+    .sort()) {
     const label = `${specifier} ${key}`;
     sizes[label] = 0;
     jobs.push(async () => {
@@ -27,6 +29,7 @@ for (const { name, specifier } of entries) {
         platform: 'neutral',
         mainFields: ['module', 'main'],
         write: false,
+        logLevel: 'error',
       });
       sizes[label] = gzipSync(outputFiles[0].contents, { level: 9 }).length;
     });

@@ -64,6 +64,12 @@ function stallSpeedFaults(data: PerformanceData): Fault[] {
 
 function distanceFaults(table: DistanceData, path: string): Fault[] {
   const faults: Fault[] = [];
+  for (const quantity of ['mass', 'pressureAltitude', 'temperature'] as const) {
+    const hasAxis = [table.groundRoll, table.distance].every((grid) => grid.axes.some((axis) => axis.quantity === quantity));
+    if (!hasAxis && table.associatedConditions[quantity] === undefined) {
+      faults.push({ path: `${path}.associatedConditions.${quantity}`, message: `a table without an axis of ${quantity} must state the ${quantity} it holds for` });
+    }
+  }
   const { headwind, tailwind } = table.corrections;
   if (headwind !== undefined && headwind.percentPerKnot.value > 0) {
     faults.push({ path: `${path}.corrections.headwind.percentPerKnot`, message: `a headwind does not lengthen: ${headwind.percentPerKnot.value} percent` });

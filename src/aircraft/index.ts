@@ -1,4 +1,5 @@
 export { bracketCalibration, calibrationTable } from './calibrate.ts';
+export { consistencyFaults } from './consistency.ts';
 export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
 export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';
 export type {
@@ -20,7 +21,7 @@ export type {
   WindValue,
 } from './performance-data.ts';
 export { performanceDataSchema } from './performance-data-schema.ts';
-export type { Finding } from './plausibility.ts';
+export { type Finding, plausibilityFindings } from './plausibility.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
 export { bracketTable, type NoReading, type ReadingMode, type TableBracket, type TablePoint, type TableReading } from './read-table.ts';
 export type { AxisQuantity, Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';

@@ -35,8 +35,8 @@ const distanceData = {
   configuration: text,
   includes: v.strictObject({ safetyFactor: stated, windAccountability: stated }),
   associatedConditions: v.strictObject({
-    surface: v.picklist(['paved', 'grass']),
-    surfaceCondition: v.picklist(['dry', 'wet']),
+    surface: v.literal('paved'),
+    surfaceCondition: v.literal('dry'),
     slope: measureSchema(['percent'], 0, 0),
     mass: v.exactOptional(mass),
     pressureAltitude: v.exactOptional(measureSchema(['ftPA'], -2000, 20_000)),

@@ -49,8 +49,8 @@ export interface Includes {
 
 /** The conditions the printed figures hold for, where a table has no axis for them. */
 export interface AssociatedConditions {
-  readonly surface: 'paved' | 'grass';
-  readonly surfaceCondition: 'dry' | 'wet';
+  readonly surface: 'paved';
+  readonly surfaceCondition: 'dry';
   readonly slope: Measure<'percent'>;
   /** The greatest mass a table without a mass axis holds for. */
   readonly mass?: Measure<'kg' | 'lb'>;

@@ -1,5 +1,18 @@
 export { type AccelerationCheckSpeedInputs, accelerationCheckSpeed } from './acceleration-check.ts';
 export { type CorrectedDistanceInputs, correctedDistance } from './corrected-distance.ts';
+export type {
+  FactorKind,
+  FactorOrigin,
+  FactorSet,
+  PhaseCorrections,
+  SafetyAlternative,
+  SafetyTest,
+  SlopeRule,
+  SteppedRule,
+  SurfaceFactor,
+} from './factor-sets/factor-set.ts';
+export { type FactorSetId, factorSets } from './factor-sets/index.ts';
+export { type SurfaceEffect, surfaceEffect } from './factor-sets/surface-effect.ts';
 export { type LatestLiftOffInputs, latestLiftOff } from './latest-lift-off.ts';
 export { type LatestTouchdownPointInputs, latestTouchdownPoint } from './latest-touchdown.ts';
 export { type SlopeFactorInputs, slopeFactor, type WindFactorInputs, windFactor } from './linear-factor.ts';
@@ -7,3 +20,4 @@ export { type ProRatedFactorInputs, proRatedFactor } from './pro-rated-factor.ts
 export { type LatestRejectPointInputs, latestRejectPoint } from './reject-point.ts';
 export { type RollWithSurfaceInputs, rollWithSurface } from './roll-on-surface.ts';
 export { type SpeedFactorInputs, speedFactor } from './speed-factor.ts';
+export { type Surface, type SurfaceAspect, surfaceAspects, surfaceInWords } from './surface.ts';

@@ -48,7 +48,7 @@ const g_mps2 = 9.80665;
  * @record distance.latest-reject-point
  *
  * @example
- * latestRejectPoint({ longestRoll: m(500), liftOffGroundSpeed: ktGS(50), reactionTime: seconds(3), brakingCoefficient: ratio(0.2), stopDistanceAvailable: m(600) }) // ≈ 372 ± 1
+ * latestRejectPoint({ longestRoll: m(500), liftOffGroundSpeed: ktGS(50), reactionTime: seconds(3), brakingCoefficient: ratio(0.2), stopDistanceAvailable: m(600) }) // ≈ 397.2 ± 0.1
  */
 export function latestRejectPoint(x: LatestRejectPointInputs): Metres {
   demand('longestRoll', x.longestRoll, latestRejectPointDomain.longestRoll);

@@ -52,7 +52,7 @@ const leastDifference = 1e-6;
  * @record flight-path.landing-distance-lost
  *
  * @example
- * landingDistanceLost({ obstacleHeight: mHeight(20), clearance: mHeight(10), screenHeight: mHeight(15), distance: m(200), pathAngle: degrees(3), downslope: percent(1) }) // ≈ 106.79 ± 0.01
+ * landingDistanceLost({ obstacleHeight: mHeight(20), clearance: mHeight(10), screenHeight: mHeight(15), distance: m(200), pathAngle: degrees(3), downslope: percent(1) }) // ≈ 106.55 ± 0.01
  */
 export function landingDistanceLost(x: LandingDistanceLostInputs): Metres {
   demand('obstacleHeight', x.obstacleHeight, landingDistanceLostDomain.obstacleHeight);

@@ -20,7 +20,7 @@ export interface MagneticVariationInputs {
   readonly longitude: Longitude;
   /** The date for which the variation is wanted; there is no default. */
   readonly date: DecimalYear;
-  /** Elevation of the place; 0 if not given, which costs at most 0.09° below 10 000 ft where a compass is usable. */
+  /** Elevation of the place; 0 if not given, which costs up to 0.08° at 3000 m in the normal zone. */
   readonly elevation?: ElevationInMetres | undefined;
 }
 
@@ -76,7 +76,7 @@ const cautionBelow_nT = 6000;
  * D = atan2(Y, X), dD/dt = (X Ẏ − Y Ẋ)/H², σ = √(0.26² + (5417/H)²): X and Y the north and east component of the
  * field in nT, linear in time, Ẋ and Ẏ their change in nT per year, H = √(X² + Y²); D east positive in degrees and σ
  * one standard deviation of it. The model asks for the height above the WGS 84 ellipsoid; the elevation stands in for
- * it, which costs less than 0.003°.
+ * it, which costs less than 0.003° in the normal zone.
  *
  * @param x - `latitude` between the poles, which are refused, north positive; `longitude` −180° to 360°, east
  * positive, 240° being 120° west; `date` 2025.0 to before 2030.0; `elevation` −1000 m to 850 000 m, 0 m if not given.
@@ -87,10 +87,11 @@ const cautionBelow_nT = 6000;
  *
  * @example
  * magneticVariation({ latitude: degLatitude(54), longitude: degLongitude(-120), date: decimalYear(2028.5), elevation: mElevation(28000) }).zone // => 'normal'
- * magneticVariation({ latitude: degLatitude(54), longitude: degLongitude(-120), date: decimalYear(2028.5) }).horizontalIntensity // ≈ 15485 ± 1
+ * magneticVariation({ latitude: degLatitude(54), longitude: degLongitude(-120), date: decimalYear(2028.5), elevation: mElevation(28000) }).horizontalIntensity // ≈ 15286.1 ± 0.1
  */
 export function magneticVariation(x: MagneticVariationInputs): MagneticVariation {
-  const { latitude, longitude, date, elevation: elevation_m = 0 }: Numbers<MagneticVariationInputs> = x;
+  const { latitude, longitude, date }: Numbers<MagneticVariationInputs> = x;
+  const elevation_m: number = x.elevation === undefined ? 0 : x.elevation;
   demand('latitude', latitude, magneticVariationDomain.latitude);
   demand('longitude', longitude, magneticVariationDomain.longitude);
   demand('date', date, magneticVariationDomain.date);

@@ -9,12 +9,25 @@ import speedOfSound from '../atmosphere/speed-of-sound.check-values.json' with {
 import standardPressure from '../atmosphere/standard-pressure.check-values.json' with { type: 'json' };
 import standardTemperature from '../atmosphere/standard-temperature.check-values.json' with { type: 'json' };
 import vapourPressure from '../atmosphere/vapour-pressure.check-values.json' with { type: 'json' };
+import accelerationCheckSpeed from '../distance/acceleration-check.check-values.json' with { type: 'json' };
+import correctedDistance from '../distance/corrected-distance.check-values.json' with { type: 'json' };
+import linearFactor from '../distance/linear-factor.check-values.json' with { type: 'json' };
+import proRatedFactor from '../distance/pro-rated-factor.check-values.json' with { type: 'json' };
+import speedFactor from '../distance/speed-factor.check-values.json' with { type: 'json' };
+import landingDistanceLost from '../flight-path/approach-obstacle.check-values.json' with { type: 'json' };
+import climbGradient from '../flight-path/climb-gradient.check-values.json' with { type: 'json' };
+import obstacleClearance from '../flight-path/obstacle-clearance.check-values.json' with { type: 'json' };
+import requiredGradient from '../flight-path/required-gradient.check-values.json' with { type: 'json' };
+import northConversion from '../magnetism/conversion.check-values.json' with { type: 'json' };
+import magneticVariation from '../magnetism/variation.check-values.json' with { type: 'json' };
 import type { CheckValue } from '../sources/index.ts';
 import windComponents from '../wind/components.check-values.json' with { type: 'json' };
 import reportedWind from '../wind/reported.check-values.json' with { type: 'json' };
 
 // An imported JSON widens every unit word to a text; the files are held to their schema by the tests.
 const files: readonly { readonly checkValues: readonly unknown[] }[] = [
+  magneticVariation,
+  northConversion,
   densityAltitude,
   humidAir,
   pressureAltitude,
@@ -28,6 +41,15 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   trueAirspeed,
   windComponents,
   reportedWind,
+  accelerationCheckSpeed,
+  correctedDistance,
+  linearFactor,
+  proRatedFactor,
+  speedFactor,
+  landingDistanceLost,
+  climbGradient,
+  obstacleClearance,
+  requiredGradient,
 ];
 
 /** Every published check value of the library. */

@@ -89,6 +89,26 @@ export const bibliography = {
     publisher: 'NASA',
     edition: '1980',
   },
+  wmm2025: {
+    title: 'World Magnetic Model 2025: coefficients, test values and program notes',
+    publisher: 'National Centers for Environmental Information (NOAA) and British Geological Survey',
+    edition: 'epoch 2025.0, released 17 December 2024',
+  },
+  'wmm-evaluations': {
+    title: 'Results of independent evaluations of the World Magnetic Model 2025 coefficients',
+    publisher: 'none',
+    edition: 'figures printed beside their inputs',
+  },
+  'afman-15-111': {
+    title: 'Surface Weather Observations, Air Force Manual 15-111',
+    publisher: 'United States Air Force',
+    edition: '12 March 2019',
+  },
+  'light-aircraft-handbook': {
+    title: 'A common light-aircraft handbook, performance section',
+    publisher: 'a light-aircraft maker',
+    edition: 'undated, as quoted by others',
+  },
   mathematics: { title: 'Plane trigonometry and elementary mechanics', publisher: 'none', edition: 'none' },
   'trade-practice': {
     title: 'What the trade teaches throughout, without one source',

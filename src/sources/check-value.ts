@@ -17,7 +17,13 @@ export interface CheckValue {
   /** By the name of the output; `result` for a formula that returns one quantity. */
   readonly expected: Readonly<Record<string, ExpectedMeasure | string>>;
   readonly toleranceFrom: 'half-last-digit' | 'stated-by-source' | 'round-off' | 'chart-reading';
-  readonly origin: 'printed-table' | 'worked-example' | 'official-test-values' | 'independent-program' | 'definition' | 'common-practice';
+  readonly origin:
+    | 'printed-table'
+    | 'worked-example'
+    | 'official-test-values'
+    | 'independent-program'
+    | 'definition'
+    | 'common-practice';
   readonly citation: Citation;
   readonly note?: string;
 }

@@ -36,8 +36,12 @@ export interface FormulaRecord<F extends Formula = Formula> {
   /** TeX. */
   readonly equation: string;
   readonly formula: F;
-  readonly domain: Formula extends F ? Readonly<Record<string, { unit: string; min: number; max: number; source: string }>> : Domain<InputsOf<F>>;
-  readonly inputs: Formula extends F ? Readonly<Record<string, InputSymbol>> : { readonly [K in keyof InputsOf<F>]-?: InputSymbol };
+  readonly domain: Formula extends F
+    ? Readonly<Record<string, { unit: string; min: number; max: number; source: string }>>
+    : Domain<InputsOf<F>>;
+  readonly inputs: Formula extends F
+    ? Readonly<Record<string, InputSymbol>>
+    : { readonly [K in keyof InputsOf<F>]-?: InputSymbol };
   readonly outputs: Formula extends F ? Readonly<Record<string, OutputSymbol>> : OutputsOf<ReturnType<F>>;
   readonly citations: readonly [Citation, ...Citation[]];
   /** Whether the equation holds in any consistent set of units; tested by rescaling the base units. */

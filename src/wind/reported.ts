@@ -76,7 +76,7 @@ const calm = {
  * @record wind.reported
  *
  * @example
- * reportedWindComponents({ from: degTrue(190), speed: kt(7), gust: kt(17), range: { from: degTrue(150), to: degTrue(230) }, direction: degTrue(112) }).leastHeadwind // ≈ -3.289 ± 0.001
+ * reportedWindComponents({ from: degTrue(190), speed: kt(7), gust: kt(17), range: { from: degTrue(150), to: degTrue(230) }, direction: degTrue(112) }).leastHeadwind // ≈ -3.286 ± 0.001
  * reportedWindComponents({ from: degTrue(190), speed: kt(7), gust: kt(17), range: { from: degTrue(150), to: degTrue(230) }, direction: degTrue(112) }).crosswindFromRight // => 17
  */
 export function reportedWindComponents<N extends TrueDirection | MagneticDirection>(

@@ -2,12 +2,15 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { bibliography } from '../../src/sources/index.ts';
 import { checkValues, formulaRecords } from '../../src/register/index.ts';
+import { bibliography } from '../../src/sources/index.ts';
 import { consumer, node, root } from './packed.ts';
 
 /** Bytes (minified, gzip) of each public function imported alone, as committed: `node tools/sizes.mjs --write` renews it. */
-const recorded = JSON.parse(fs.readFileSync(path.join(root, 'test/package/bundle-sizes.json'), 'utf8')) as Record<string, number>;
+const recorded = JSON.parse(fs.readFileSync(path.join(root, 'test/package/bundle-sizes.json'), 'utf8')) as Record<
+  string,
+  number
+>;
 
 /** Compressors differ by a few bytes from version to version. */
 const allowed = (bytes: number) => bytes * 1.03 + 16;
@@ -31,6 +34,7 @@ async function bundle(contents: string) {
     mainFields: ['module', 'main'],
     metafile: true,
     write: false,
+    logLevel: 'error',
   });
   const inputs = Object.values(result.metafile.outputs).flatMap((output) => Object.entries(output.inputs));
   const files = inputs.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([file]) => file);
@@ -70,10 +74,14 @@ describe('what an import costs an app', () => {
   });
 
   it('holds no record, check value or bibliography text, except for the register', async () => {
-    const register = await bundle(`export * from 'groundroll/register';\nexport { bibliography } from 'groundroll/sources';`);
+    const register = await bundle(
+      `export * from 'groundroll/register';\nexport { bibliography } from 'groundroll/sources';`,
+    );
     expect(registerTextIn(register.text).length).toBe(registerText.length);
     const names = Object.keys(recorded).filter((label) => !/^groundroll\/(register|worksheet) /.test(label));
-    const lines = names.map((label, i) => label.replace(/^(\S+) (\S+)$/, (_, from, name) => `export { ${name} as _${i} } from '${from}';`));
+    const lines = names.map((label, i) =>
+      label.replace(/^(\S+) (\S+)$/, (_, from, name) => `export { ${name} as _${i} } from '${from}';`),
+    );
     const { text } = await bundle(lines.join('\n'));
     expect(registerTextIn(text)).toEqual([]);
   });

@@ -13,7 +13,9 @@ describe('the exports map', () => {
   it('names files that the build writes', () => {
     const { exports } = JSON.parse(fs.readFileSync(path.join(root, 'package.json'), 'utf8'));
     const targets = Object.values<unknown>(exports).filter((target) => typeof target === 'object');
-    const files = targets.flatMap((target) => Object.values(target as Record<string, Record<string, string>>)).flatMap(Object.values);
+    const files = targets
+      .flatMap((target) => Object.values(target as Record<string, Record<string, string>>))
+      .flatMap(Object.values);
     expect(files.length).toBe(4 * specifiers.length);
     expect(files.filter((file) => !fs.existsSync(path.join(root, file)))).toEqual([]);
   });

@@ -27,7 +27,13 @@ export function consumer(files: Readonly<Record<string, string>>): { folder: str
   fs.mkdirSync(path.join(modules, 'groundroll'), { recursive: true });
   const pack = ['pack', '--ignore-scripts', '--json', '--pack-destination', folder];
   const [packed] = JSON.parse(execFileSync('npm', pack, { cwd: root, encoding: 'utf8' })) as [{ filename: string }];
-  execFileSync('tar', ['-xzf', path.join(folder, packed.filename), '--strip-components=1', '-C', path.join(modules, 'groundroll')]);
+  execFileSync('tar', [
+    '-xzf',
+    path.join(folder, packed.filename),
+    '--strip-components=1',
+    '-C',
+    path.join(modules, 'groundroll'),
+  ]);
   for (const dependency of Object.keys(manifest.dependencies)) {
     fs.symlinkSync(path.join(root, 'node_modules', dependency), path.join(modules, dependency));
   }

@@ -35,7 +35,10 @@ function typeTests(folder: string): [string, string][] {
   return files.map((file) => {
     const text = fs.readFileSync(path.join(root, 'test', folder, file), 'utf8');
     const published = text.replaceAll(/'\.\.\/\.\.\/src\/([\w-]+)\/index\.ts'/g, "'groundroll/$1'");
-    const own = published.replace(/^import .* from 'vitest';$/m, 'declare const it: (name: string, body: () => void) => void;');
+    const own = published.replace(
+      /^import .* from 'vitest';$/m,
+      'declare const it: (name: string, body: () => void) => void;',
+    );
     return [file.replace('.test-d.ts', '.ts'), own];
   });
 }

@@ -8,9 +8,18 @@ import { type Access, bibliography, type CheckValue } from '../../src/sources/in
 import { convert, isUnitWord } from '../../src/units/unit-table.ts';
 
 const src = fileURLToPath(new URL('../../src', import.meta.url));
-const files = (fs.readdirSync(src, { recursive: true }) as string[]).filter((name) => name.endsWith('.check-values.json')).sort();
+const files = (fs.readdirSync(src, { recursive: true }) as string[])
+  .filter((name) => name.endsWith('.check-values.json'))
+  .sort();
 
-const accessWords = ['read', 'second-hand', 'recalled', 'common-practice', 'derived', 'policy'] as const satisfies readonly Access[];
+const accessWords = [
+  'read',
+  'second-hand',
+  'recalled',
+  'common-practice',
+  'derived',
+  'policy',
+] as const satisfies readonly Access[];
 const filled = v.pipe(v.string(), v.trim(), v.nonEmpty());
 const unit = v.pipe(v.string(), v.check(isUnitWord, 'not a unit word'));
 const number = v.pipe(v.number(), v.finite());
@@ -28,10 +37,18 @@ const checkValueFile = v.strictObject({
         record: v.picklist(formulaRecords.map(({ id }) => id)),
         inputs: v.record(v.string(), v.unknown()),
         expected: v.pipe(
-          v.record(v.string(), v.union([filled, v.strictObject({ value: number, unit, tolerance: v.pipe(number, v.gtValue(0)) })])),
+          v.record(
+            v.string(),
+            v.union([filled, v.strictObject({ value: number, unit, tolerance: v.pipe(number, v.gtValue(0)) })]),
+          ),
           v.check((expected) => Object.keys(expected).length > 0, 'expects nothing'),
         ),
-        toleranceFrom: v.picklist(['half-last-digit', 'stated-by-source', 'round-off', 'chart-reading'] satisfies CheckValue['toleranceFrom'][]),
+        toleranceFrom: v.picklist([
+          'half-last-digit',
+          'stated-by-source',
+          'round-off',
+          'chart-reading',
+        ] satisfies CheckValue['toleranceFrom'][]),
         origin: v.picklist([
           'printed-table',
           'worked-example',
@@ -91,22 +108,29 @@ describe.each(files)('%s', (file) => {
 });
 
 describe('formula records', () => {
-  it.each(formulaRecords.map((record) => [record.id, record] as const))('%s: cites what is in the bibliography', (_id, record) => {
-    expect(record.citations.length).toBeGreaterThan(0);
-    for (const cited of record.citations) expect(v.safeParse(citation, cited).issues).toBeUndefined();
-  });
+  it.each(formulaRecords.map((record) => [record.id, record] as const))(
+    '%s: cites what is in the bibliography',
+    (_id, record) => {
+      expect(record.citations.length).toBeGreaterThan(0);
+      for (const cited of record.citations) expect(v.safeParse(citation, cited).issues).toBeUndefined();
+    },
+  );
 
-  it.each(formulaRecords.map((record) => [record.id, record] as const))('%s: bounds and symbols are complete', (_id, record) => {
-    for (const [name, { unit: word, min, max, source }] of Object.entries(record.domain)) {
-      expect(isUnitWord(word), `${name}: ${word}`).toBe(true);
-      expect(min, name).toBeLessThan(max);
-      expect(Number.isFinite(min) && Number.isFinite(max), name).toBe(true);
-      expect(source.trim(), name).not.toBe('');
-      expect(record.inputs[name]?.symbol.trim(), name).toBeTruthy();
-    }
-    for (const { unit: word } of Object.values(record.outputs)) expect(isUnitWord(word) || word === 'text' || word === 'data', word).toBe(true);
-    expect(record.equation.trim()).not.toBe('');
-  });
+  it.each(formulaRecords.map((record) => [record.id, record] as const))(
+    '%s: bounds and symbols are complete',
+    (_id, record) => {
+      for (const [name, { unit: word, min, max, source }] of Object.entries(record.domain)) {
+        expect(isUnitWord(word), `${name}: ${word}`).toBe(true);
+        expect(min, name).toBeLessThan(max);
+        expect(Number.isFinite(min) && Number.isFinite(max), name).toBe(true);
+        expect(source.trim(), name).not.toBe('');
+        expect(record.inputs[name]?.symbol.trim(), name).toBeTruthy();
+      }
+      for (const { unit: word } of Object.values(record.outputs))
+        expect(isUnitWord(word) || word === 'text' || word === 'data', word).toBe(true);
+      expect(record.equation.trim()).not.toBe('');
+    },
+  );
 
   it('have ids of their own', () => {
     const ids = formulaRecords.map(({ id }) => id);
@@ -116,16 +140,24 @@ describe('formula records', () => {
   it('are all in the register', () => {
     const written = (fs.readdirSync(src, { recursive: true }) as string[])
       .filter((name) => name.endsWith('.record.ts'))
-      .flatMap((name) => [...fs.readFileSync(path.join(src, name), 'utf8').matchAll(/^\s+id: '([^']+)'/gm)].map(([, id]) => id));
+      .flatMap((name) =>
+        [...fs.readFileSync(path.join(src, name), 'utf8').matchAll(/^\s+id: '([^']+)'/gm)].map(([, id]) => id),
+      );
     expect(written.sort()).toEqual(formulaRecords.map(({ id }) => id).sort());
   });
 
   it('leave no source uncited', () => {
-    const cited = new Set<string>([...formulaRecords.flatMap(({ citations }) => citations), ...checkValues.map((value) => value.citation)].map(({ source }) => source));
+    const cited = new Set<string>(
+      [...formulaRecords.flatMap(({ citations }) => citations), ...checkValues.map((value) => value.citation)].map(
+        ({ source }) => source,
+      ),
+    );
     const text = (fs.readdirSync(src, { recursive: true }) as string[])
       .filter((name) => name.endsWith('.ts') && !name.endsWith('bibliography.ts'))
       .map((name) => fs.readFileSync(path.join(src, name), 'utf8'))
       .join('\n');
-    expect(Object.keys(bibliography).filter((key) => !cited.has(key) && !text.includes(`source: '${key}'`))).toEqual([]);
+    expect(Object.keys(bibliography).filter((key) => !cited.has(key) && !text.includes(`source: '${key}'`))).toEqual(
+      [],
+    );
   });
 });

@@ -8,7 +8,11 @@ const echo: FormulaRecord = {
   id: 'test.echo',
   title: 'echo',
   equation: 'y = x',
-  formula: (x: { direction?: number; length?: number }) => ({ direction: x.direction, length: x.length, word: 'grass' }),
+  formula: (x: { direction?: number; length?: number }) => ({
+    direction: x.direction,
+    length: x.length,
+    word: 'grass',
+  }),
   domain: { direction: bound, length: { unit: 'm', min: 0, max: 1e6, source: 'test' } },
   inputs: {},
   outputs: {
@@ -49,7 +53,10 @@ describe('compareCheckValues', () => {
   });
 
   it('takes inputs and results in the printed unit', () => {
-    const value = checkValue({ length: { value: 1000, unit: 'ft' } }, { length: { value: 1001, unit: 'ft', tolerance: 0.5 } });
+    const value = checkValue(
+      { length: { value: 1000, unit: 'ft' } },
+      { length: { value: 1001, unit: 'ft', tolerance: 0.5 } },
+    );
     const [row] = compareCheckValues([echo], [value]);
     expect(row?.ours).toBeCloseTo(1000, 9);
     expect(row?.residual).toBeCloseTo(-1, 9);
@@ -64,9 +71,21 @@ describe('compareCheckValues', () => {
   it.each([
     ['a record that does not exist', checkValue({}, { word: 'grass' }, 'test.none'), /no record test\.none/],
     ['an input that the formula does not have', checkValue({ mass: { value: 1, unit: 'kg' } }, {}), /no quantity mass/],
-    ['an input of another kind', checkValue({ length: { value: 1, unit: 'kg' } }, {}), /length: kg does not convert to m/],
-    ['a unit word that does not exist', checkValue({ length: { value: 1, unit: 'feet' } }, {}), /feet does not convert to m/],
-    ['a height for a length', checkValue({ length: { value: 1, unit: 'ftHeight' } }, {}), /ftHeight does not convert to m/],
+    [
+      'an input of another kind',
+      checkValue({ length: { value: 1, unit: 'kg' } }, {}),
+      /length: kg does not convert to m/,
+    ],
+    [
+      'a unit word that does not exist',
+      checkValue({ length: { value: 1, unit: 'feet' } }, {}),
+      /feet does not convert to m/,
+    ],
+    [
+      'a height for a length',
+      checkValue({ length: { value: 1, unit: 'ftHeight' } }, {}),
+      /ftHeight does not convert to m/,
+    ],
     [
       'an output that the formula does not have',
       checkValue({}, { width: { value: 1, unit: 'm', tolerance: 1 } }),

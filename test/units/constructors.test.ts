@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DomainError, decimalYear } from '../../src/units/index.ts';
 import * as units from '../../src/units/index.ts';
+import { DomainError, decimalYear } from '../../src/units/index.ts';
 
 const constructors = {
   degLatitude: units.degLatitude,
@@ -51,11 +51,11 @@ const constructors = {
   year: decimalYear,
 } satisfies { readonly [U in units.UnitWord]: (value: number) => units.Quantity<U> };
 
-describe.each(Object.entries(constructors))('the constructor of %s', (unit, constructor) => {
+describe.each(Object.entries(constructors))('the constructor of %s', (unit, construct) => {
   it('gives back the very number', () => {
     fc.assert(
       fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
-        expect(constructor(value)).toBe(value);
+        expect(construct(value)).toBe(value);
       }),
     );
   });
@@ -71,7 +71,7 @@ describe.each(Object.entries(constructors))('the constructor of %s', (unit, cons
     [true, 'not-a-number', 'true'],
   ])('refuses %o', (value, code, received) => {
     const detail = expect.objectContaining({ code, parameter: unit, received, unit });
-    expect(() => constructor(value as number)).toThrow(DomainError);
-    expect(() => constructor(value as number)).toThrow(expect.objectContaining({ detail }));
+    expect(() => construct(value as number)).toThrow(DomainError);
+    expect(() => construct(value as number)).toThrow(expect.objectContaining({ detail }));
   });
 });

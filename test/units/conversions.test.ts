@@ -17,7 +17,14 @@ const pairs: readonly (readonly [Conversion, Conversion, UnitWord, UnitWord, num
   [units.pressureAltitudeInMetresFromFeet, units.pressureAltitudeFromMetres, 'ftPA', 'mPA', 1, 0.3048],
   [units.metresPerSecondFromKnots, units.knotsFromMetresPerSecond, 'kt', 'mps', 3600, 1852],
   [units.knotsFromMilesPerHour, units.milesPerHourFromKnots, 'mph', 'kt', 1852, 1609.344],
-  [units.climbInMetresPerSecondFromFeetPerMinute, units.feetPerMinuteFromMetresPerSecond, 'ftPerMin', 'mpsVertical', 60, 0.3048],
+  [
+    units.climbInMetresPerSecondFromFeetPerMinute,
+    units.feetPerMinuteFromMetresPerSecond,
+    'ftPerMin',
+    'mpsVertical',
+    60,
+    0.3048,
+  ],
   // 1 lb = 0.45359237 kg: exact by definition.
   [units.kilogramsFromPounds, units.poundsFromKilograms, 'lb', 'kg', 1, 0.45359237],
   // The conventional inch of mercury: 25.4 mm x 13 595.1 kg/m3 x 9.80665 m/s2.
@@ -40,7 +47,9 @@ function expectSame(a: number, b: number, size = Math.max(Math.abs(a), Math.abs(
 describe('conversions', () => {
   it('are all in this table', () => {
     const inTable = pairs.flatMap(([to, back]) => [to, back] as readonly unknown[]);
-    const exported = Object.entries(units).filter(([name]) => /^[a-z]\w*From[A-Z]/.test(name) && name !== 'decimalYearFromDate');
+    const exported = Object.entries(units).filter(
+      ([name]) => /^[a-z]\w*From[A-Z]/.test(name) && name !== 'decimalYearFromDate',
+    );
     expect(exported.filter(([, conversion]) => !inTable.includes(conversion)).map(([name]) => name)).toEqual([]);
     expect(exported).toHaveLength(inTable.length);
   });
@@ -76,13 +85,16 @@ describe('conversions', () => {
     ['km', units.metresFromKilometres, units.kilometresFromMetres],
     ['min', units.secondsFromMinutes, units.minutesFromSeconds],
     ['percent', units.percentFromRatio, units.ratioFromPercent],
-  ] as readonly (readonly [string, Conversion, Conversion])[])('%s: whole numbers return exactly', (_name, to, back) => {
-    fc.assert(
-      fc.property(fc.integer({ min: -1e6, max: 1e6 }), (value) => {
-        expect(back(to(value as never) as never)).toBe(value);
-      }),
-    );
-  });
+  ] as readonly (readonly [string, Conversion, Conversion])[])(
+    '%s: whole numbers return exactly',
+    (_name, to, back) => {
+      fc.assert(
+        fc.property(fc.integer({ min: -1e6, max: 1e6 }), (value) => {
+          expect(back(to(value as never) as never)).toBe(value);
+        }),
+      );
+    },
+  );
 
   it('feet: every whole foot to 60 000 ft is recovered exactly after rounding to a millionth, never a foot off', () => {
     for (let value = 0; value <= 60000; value += 1) {

@@ -28,11 +28,19 @@ describe('decimalYearFromDate', () => {
     );
   });
 
-  it.each(['2026-02-29', '2026-13-01', '2026-1-1', '01.07.2026', '2026-07-02T00:00Z', '', '+002026-07-02', 2026, undefined, null])(
-    'refuses %o',
-    (date) => {
-      expect(() => decimalYearFromDate(date as string)).toThrow(DomainError);
-      expect(() => decimalYearFromDate(date as string)).toThrow(/^date: /);
-    },
-  );
+  it.each([
+    '2026-02-29',
+    '2026-13-01',
+    '2026-1-1',
+    '01.07.2026',
+    '2026-07-02T00:00Z',
+    '',
+    '+002026-07-02',
+    2026,
+    undefined,
+    null,
+  ])('refuses %o', (date) => {
+    expect(() => decimalYearFromDate(date as string)).toThrow(DomainError);
+    expect(() => decimalYearFromDate(date as string)).toThrow(/^date: /);
+  });
 });

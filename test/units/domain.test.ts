@@ -62,7 +62,13 @@ describe('demandEach', () => {
   });
 
   it('refuses a hole in the list and anything but a list', () => {
-    expect(detailOf(() => demandEach('factors', new Array<number>(2), bound))).toMatchObject({ code: 'not-a-number', parameter: 'factors[0]' });
-    expect(detailOf(() => demandEach('factors', 5 as never, bound))).toMatchObject({ code: 'not-a-number', parameter: 'factors' });
+    expect(detailOf(() => demandEach('factors', new Array<number>(2), bound))).toMatchObject({
+      code: 'not-a-number',
+      parameter: 'factors[0]',
+    });
+    expect(detailOf(() => demandEach('factors', 5 as never, bound))).toMatchObject({
+      code: 'not-a-number',
+      parameter: 'factors',
+    });
   });
 });

@@ -1,0 +1,78 @@
+/** One choice that no source settles: what is done unless the request says otherwise, and why. */
+export interface Policy<T> {
+  readonly default: T;
+  readonly unit?: string;
+  readonly why: string;
+}
+
+/**
+ * Every policy of the library, its default and its reason. Each is a field of `policies` in a request. They are our
+ * own judgement unless the reason names a source; none of them is a rule of an authority by being a default here.
+ */
+export const policyDefaults = {
+  headwindShare: {
+    default: 0.5,
+    unit: 'ratio',
+    why: 'CAT.POL.A.305(c)(6) and .330(c)(2) allow at most half of a reported headwind; the wing sees less than the sensor on its mast.',
+  },
+  tailwindShare: {
+    default: 1.5,
+    unit: 'ratio',
+    why: 'CAT.POL.A.305(c)(6) and .330(c)(2) ask for at least one and a half times a reported tailwind.',
+  },
+  demonstratedCrosswind: {
+    default: 'limit' as 'limit' | 'information',
+    why: 'A demonstrated value is not a limitation, but nobody has shown that more can be held; the cautious reading is the default.',
+  },
+  favourableEdge: {
+    default: 'read-at-edge' as 'read-at-edge' | 'refuse',
+    why: 'A lighter aeroplane or colder air than the table prints needs no more than its first column, where the table gets no better from there.',
+  },
+  betweenPrintedValues: {
+    default: 'interpolate' as 'interpolate' | 'next-worse',
+    why: 'Linear interpolation is what the handbooks teach; taking the next worse printed figure is the cautious alternative.',
+  },
+  humidity: {
+    default: 'information' as 'information' | 'virtual temperature',
+    why: 'Flight manuals state dry figures; humidity lengthens and never shortens, so it may be read in as a virtual temperature.',
+  },
+  speedAdditionInDistance: {
+    default: 'paid for' as 'paid for' | 'ignored',
+    why: 'Every knot above the table speed is kinetic energy that the runway has to take up (derived).',
+  },
+  verticalClearance: {
+    default: 50,
+    unit: 'ft',
+    why: 'CAT.POL.A.310 asks for 50 ft over obstacles (written for multi-engined aeroplanes).',
+  },
+  approachClearance: { default: 50, unit: 'ft', why: 'The same height over an approach obstacle as over a departure obstacle.' },
+  approachAngle: { default: 3, unit: 'deg', why: 'The path for which landing distances are determined: 14 CFR 23.75(a), at most 5.2 %.' },
+  reactionTime: { default: 3, unit: 's', why: 'Seeing, deciding, closing the throttle and braking take an average pilot about this long.' },
+} as const satisfies Record<string, Policy<number | string>>;
+
+/** A confirmation that the user has compared a recalled factor with the current edition of its source. */
+export interface Confirmation {
+  readonly factorId: string;
+  readonly edition: string;
+  /** YYYY-MM-DD. */
+  readonly date: string;
+}
+
+/** The policies of one assessment, all settled. */
+export interface Policies {
+  readonly headwindShare: number;
+  readonly tailwindShare: number;
+  readonly demonstratedCrosswind: 'limit' | 'information';
+  readonly favourableEdge: 'read-at-edge' | 'refuse';
+  readonly betweenPrintedValues: 'interpolate' | 'next-worse';
+  readonly humidity: 'information' | 'virtual temperature';
+  readonly speedAdditionInDistance: 'paid for' | 'ignored';
+  /** ft. */
+  readonly verticalClearance: number;
+  /** ft. */
+  readonly approachClearance: number;
+  /** degrees. */
+  readonly approachAngle: number;
+  /** seconds. */
+  readonly reactionTime: number;
+}

@@ -1,0 +1,35 @@
+/** A runway surface and its condition, in words that every factor set can be mapped to. */
+export type Surface =
+  | { readonly kind: 'paved'; readonly condition: 'dry' | 'wet' }
+  | { readonly kind: 'gravel'; readonly condition: 'dry' | 'wet' }
+  | { readonly kind: 'snow' }
+  | {
+      readonly kind: 'grass';
+      readonly condition: 'dry' | 'wet';
+      /** `very short` is close-mown, as slippery when wet as it looks. */
+      readonly length: 'very short' | 'up to 20 cm' | 'over 20 cm';
+      /** `firm`: wheels leave an impression but no rut. */
+      readonly ground: 'firm' | 'soft';
+    };
+
+/** What about a surface costs distance; a factor covers one or more of these, and none may stay uncovered. */
+export type SurfaceAspect = 'grass' | 'long grass' | 'wet' | 'soft ground' | 'gravel' | 'snow';
+
+/** Everything about a surface that differs from hard, dry and paved. */
+export function surfaceAspects(surface: Surface): SurfaceAspect[] {
+  if (surface.kind === 'snow') return ['snow'];
+  const wet: SurfaceAspect[] = surface.condition === 'wet' ? ['wet'] : [];
+  if (surface.kind === 'paved') return wet;
+  if (surface.kind === 'gravel') return ['gravel', ...wet];
+  const grass: SurfaceAspect = surface.length === 'over 20 cm' ? 'long grass' : 'grass';
+  const soft: SurfaceAspect[] = surface.ground === 'soft' ? ['soft ground'] : [];
+  return [grass, ...wet, ...soft];
+}
+
+/** A surface in words: `wet grass up to 20 cm on firm ground`. */
+export function surfaceInWords(surface: Surface): string {
+  if (surface.kind === 'snow') return 'snow';
+  if (surface.kind !== 'grass') return `${surface.condition} ${surface.kind}`;
+  const length = surface.length === 'very short' ? 'very short grass' : `grass ${surface.length}`;
+  return `${surface.condition} ${length} on ${surface.ground} ground`;
+}
