@@ -43,7 +43,7 @@ module.exports = {
     {
       name: 'other-folders-only-through-their-index',
       comment:
-        'The unit table alone is shared beneath the index: readers of documents need it, the published interface does not.',
+        'The unit table and the schemas of documents are shared beneath the index: readers of documents need them, and the published types must not name the validator.',
       severity: 'error',
       from: { path: '^src/([^/]+)/' },
       to: {
@@ -52,6 +52,7 @@ module.exports = {
           '^src/$1/',
           '^src/[^/]+/index\\.ts$',
           '^src/units/unit-table\\.ts$',
+          '-schema\\.ts$',
           '\\.record\\.ts$',
           '\\.check-values\\.json$',
         ],

@@ -1,25 +1,32 @@
 // Writes the JSON Schema of every document into schemas/, from the very schema objects that the readers use:
-// an export `takeoffRequestSchema` of any entry becomes `schemas/takeoff-request.json`.
+// an object of src/**/*-schema.ts whose `schema` must be 'groundroll/takeoff-request/1' becomes takeoff-request.json.
 import fs from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { entries } from './entries.mjs';
+import { build } from 'esbuild';
+
+const sources = fs.readdirSync('src', { recursive: true }).filter((file) => file.endsWith('-schema.ts'));
+const contents = sources.map((file, i) => `export * as file${i} from './${file}';`).join('\n');
+const bundle = path.resolve('.cache/schemas.mjs');
+await build({
+  stdin: { contents, resolveDir: 'src' },
+  bundle: true,
+  packages: 'external',
+  format: 'esm',
+  outfile: bundle,
+  logLevel: 'error',
+});
 
 fs.rmSync('schemas', { recursive: true, force: true });
 fs.mkdirSync('schemas');
-const written = new Set();
+const modules = Object.values(await import(pathToFileURL(bundle).href));
 
-for (const { name } of entries) {
-  const exported = await import(pathToFileURL(path.resolve('dist', `${name}.js`)).href);
-  for (const [key, schema] of Object.entries(exported)) {
-    if (!key.endsWith('Schema') || schema?.kind !== 'schema') continue;
-    const file = `${key.slice(0, -'Schema'.length).replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}.json`;
-    // Checks that span several fields have no counterpart in JSON Schema; the readers make them.
-    const json = toJsonSchema(schema, { errorMode: 'ignore' });
-    fs.writeFileSync(path.join('schemas', file), `${JSON.stringify(json, null, 2)}\n`);
-    written.add(file);
-  }
+for (const schema of modules.flatMap((module) => Object.values(module))) {
+  const name = /^groundroll\/([a-z-]+)\/\d+$/.exec(schema?.entries?.schema?.literal ?? '')?.[1];
+  if (name === undefined) continue;
+  // Checks that span several fields have no counterpart in JSON Schema; the readers make them.
+  const json = toJsonSchema(schema, { errorMode: 'ignore' });
+  fs.writeFileSync(path.join('schemas', `${name}.json`), `${JSON.stringify(json, null, 2)}\n`);
+  console.log(`schemas/${name}.json`);
 }
-
-console.log([...written].join('\n'));

@@ -22,4 +22,3 @@ export function bracketCalibration(table: Table<'kcas'>, speed_kias: number): Ta
     { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater' },
   );
 }
-

@@ -23,19 +23,24 @@ export function consistencyFaults(data: PerformanceData): Fault[] {
 function configurationFaults(data: PerformanceData): Fault[] {
   const faults: Fault[] = [];
   const phaseOf = new Map(data.configurations.map(({ id, phase }) => [id, phase]));
-  if (phaseOf.size < data.configurations.length) faults.push({ path: 'configurations', message: 'two configurations have one id' });
+  if (phaseOf.size < data.configurations.length)
+    faults.push({ path: 'configurations', message: 'two configurations have one id' });
   for (const phase of ['takeoff', 'landing'] as const) {
     const seen = new Set<string>();
     for (const [i, { configuration }] of data[phase].entries()) {
       const path = `${phase}[${i}].configuration`;
-      if (phaseOf.get(configuration) !== phase) faults.push({ path, message: `"${configuration}" is not a ${phase} configuration of these data` });
+      if (phaseOf.get(configuration) !== phase)
+        faults.push({ path, message: `"${configuration}" is not a ${phase} configuration of these data` });
       if (seen.has(configuration)) faults.push({ path, message: `a second table for "${configuration}"` });
       seen.add(configuration);
     }
   }
   for (const [i, { configuration }] of data.climb.entries()) {
     if (!phaseOf.has(configuration)) {
-      faults.push({ path: `climb[${i}].configuration`, message: `"${configuration}" is not a configuration of these data` });
+      faults.push({
+        path: `climb[${i}].configuration`,
+        message: `"${configuration}" is not a configuration of these data`,
+      });
     }
   }
   return faults;
@@ -45,10 +50,18 @@ function calibrationFaults(data: PerformanceData): Fault[] {
   return data.calibrations.flatMap(({ indicated, calibrated }, i) => {
     const path = `calibrations[${i}]`;
     if (indicated.values.length !== calibrated.values.length || indicated.values.length < 2) {
-      return [{ path, message: `${indicated.values.length} indicated against ${calibrated.values.length} calibrated speeds; as many of both, at least 2, are needed` }];
+      return [
+        {
+          path,
+          message: `${indicated.values.length} indicated against ${calibrated.values.length} calibrated speeds; as many of both, at least 2, are needed`,
+        },
+      ];
     }
-    const rises = (values: readonly number[]) => values.every((value, k) => k === 0 || value > (values[k - 1] as number));
-    return rises(indicated.values) && rises(calibrated.values) ? [] : [{ path, message: 'indicated and calibrated speeds must rise' }];
+    const rises = (values: readonly number[]) =>
+      values.every((value, k) => k === 0 || value > (values[k - 1] as number));
+    return rises(indicated.values) && rises(calibrated.values)
+      ? []
+      : [{ path, message: 'indicated and calibrated speeds must rise' }];
   });
 }
 
@@ -58,30 +71,51 @@ function stallSpeedFaults(data: PerformanceData): Fault[] {
   return of('V_S0').flatMap((landing) =>
     of('V_S1')
       .filter((clean) => clean.speed.unit === landing.speed.unit && clean.speed.value <= landing.speed.value)
-      .map((clean) => ({ path: 'stallSpeeds', message: `V_S0 ${landing.speed.value} ${landing.speed.unit} is not below V_S1 ${clean.speed.value} ${clean.speed.unit}` })),
+      .map((clean) => ({
+        path: 'stallSpeeds',
+        message: `V_S0 ${landing.speed.value} ${landing.speed.unit} is not below V_S1 ${clean.speed.value} ${clean.speed.unit}`,
+      })),
   );
 }
 
 function distanceFaults(table: DistanceData, path: string): Fault[] {
   const faults: Fault[] = [];
   for (const quantity of ['mass', 'pressureAltitude', 'temperature'] as const) {
-    const hasAxis = [table.groundRoll, table.distance].every((grid) => grid.axes.some((axis) => axis.quantity === quantity));
+    const hasAxis = [table.groundRoll, table.distance].every((grid) =>
+      grid.axes.some((axis) => axis.quantity === quantity),
+    );
     if (!hasAxis && table.associatedConditions[quantity] === undefined) {
-      faults.push({ path: `${path}.associatedConditions.${quantity}`, message: `a table without an axis of ${quantity} must state the ${quantity} it holds for` });
+      faults.push({
+        path: `${path}.associatedConditions.${quantity}`,
+        message: `a table without an axis of ${quantity} must state the ${quantity} it holds for`,
+      });
     }
   }
   const { headwind, tailwind } = table.corrections;
   if (headwind !== undefined && headwind.percentPerKnot.value > 0) {
-    faults.push({ path: `${path}.corrections.headwind.percentPerKnot`, message: `a headwind does not lengthen: ${headwind.percentPerKnot.value} percent` });
+    faults.push({
+      path: `${path}.corrections.headwind.percentPerKnot`,
+      message: `a headwind does not lengthen: ${headwind.percentPerKnot.value} percent`,
+    });
   }
   if (headwind !== undefined && headwind.percentPerKnot.value * headwind.upTo.value <= -80) {
-    faults.push({ path: `${path}.corrections.headwind`, message: `${headwind.upTo.value} kt of headwind would leave less than 20 % of the distance` });
+    faults.push({
+      path: `${path}.corrections.headwind`,
+      message: `${headwind.upTo.value} kt of headwind would leave less than 20 % of the distance`,
+    });
   }
   if (tailwind !== undefined && tailwind.percentPerKnot.value < 0) {
-    faults.push({ path: `${path}.corrections.tailwind.percentPerKnot`, message: `a tailwind does not shorten: ${tailwind.percentPerKnot.value} percent` });
+    faults.push({
+      path: `${path}.corrections.tailwind.percentPerKnot`,
+      message: `a tailwind does not shorten: ${tailwind.percentPerKnot.value} percent`,
+    });
   }
   for (const { place, cell, roll } of rollAtEachDistance(table)) {
-    if (roll >= cell) faults.push({ path: `${path}.distance.cells${place}`, message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}` });
+    if (roll >= cell)
+      faults.push({
+        path: `${path}.distance.cells${place}`,
+        message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}`,
+      });
   }
   return faults;
 }
@@ -93,11 +127,17 @@ function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: str
     if (liftOff === null) continue;
     const atScreen = figure(table.speedAtScreenHeight, inReadingUnits(table.liftOffSpeed, point));
     if (atScreen !== undefined && atScreen < liftOff) {
-      faults.push({ path: `${path}.liftOffSpeed.cells${place}`, message: `${liftOff} kias is above the speed at the screen height, ${atScreen} kias` });
+      faults.push({
+        path: `${path}.liftOffSpeed.cells${place}`,
+        message: `${liftOff} kias is above the speed at the screen height, ${atScreen} kias`,
+      });
     }
     for (const stall of data.stallSpeeds) {
       if (stall.name === 'V_S0' && stall.speed.unit === 'kias' && liftOff <= stall.speed.value) {
-        faults.push({ path: `${path}.liftOffSpeed.cells${place}`, message: `${liftOff} kias is not above V_S0 ${stall.speed.value} kias` });
+        faults.push({
+          path: `${path}.liftOffSpeed.cells${place}`,
+          message: `${liftOff} kias is not above V_S0 ${stall.speed.value} kias`,
+        });
       }
     }
   }
@@ -105,7 +145,9 @@ function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: str
 }
 
 /** Each printed distance with the ground roll of the same conditions, in the distance's unit. */
-export function rollAtEachDistance(table: DistanceData): { place: string; point: TablePoint; cell: number; roll: number }[] {
+export function rollAtEachDistance(
+  table: DistanceData,
+): { place: string; point: TablePoint; cell: number; roll: number }[] {
   return gridCells(table.distance).flatMap(({ place, point, cell }) => {
     const roll = figure(table.groundRoll, inReadingUnits(table.distance, point));
     const inUnit = roll === undefined ? undefined : convert(roll, table.groundRoll.unit, table.distance.unit);
@@ -125,6 +167,9 @@ const readingUnits = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC'
 /** A printed point in the units in which tables are read. */
 export function inReadingUnits(table: Table, point: TablePoint): TablePoint {
   return Object.fromEntries(
-    table.axes.map(({ quantity, unit }) => [quantity, convert(point[quantity] as number, unit, readingUnits[quantity])]),
+    table.axes.map(({ quantity, unit }) => [
+      quantity,
+      convert(point[quantity] as number, unit, readingUnits[quantity]),
+    ]),
   );
 }

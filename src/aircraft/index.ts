@@ -23,5 +23,12 @@ export type {
 export { performanceDataSchema } from './performance-data-schema.ts';
 export { type Finding, plausibilityFindings } from './plausibility.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
-export { bracketTable, type NoReading, type ReadingMode, type TableBracket, type TablePoint, type TableReading } from './read-table.ts';
+export {
+  bracketTable,
+  type NoReading,
+  type ReadingMode,
+  type TableBracket,
+  type TablePoint,
+  type TableReading,
+} from './read-table.ts';
 export type { AxisQuantity, Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';

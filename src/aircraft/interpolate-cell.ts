@@ -49,7 +49,15 @@ export function interpolateCell(x: InterpolateCellInputs): number {
 function demandFit(parameter: string, received: number, wanted: number): void {
   if (received === wanted) return;
   const source = 'two figures per axis, multiplied';
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit: 'figures', min: wanted, max: wanted, source });
+  throw new DomainError({
+    code: 'inconsistent',
+    parameter,
+    received,
+    unit: 'figures',
+    min: wanted,
+    max: wanted,
+    source,
+  });
 }
 
 function outside(axis: number, received: number, min: number, max: number): DomainError {

@@ -46,7 +46,15 @@ export function interpolateTable<U extends CellUnit>(x: InterpolateTableInputs<U
 function whyNot(reading: NoReading) {
   if (reading.reason === 'blank') {
     const received = JSON.stringify(reading.at);
-    return { code: 'out-of-range', parameter: 'at', received, unit: 'table point', min: 'printed cells', max: 'printed cells', source: 'a cell beside it is blank' } as const;
+    return {
+      code: 'out-of-range',
+      parameter: 'at',
+      received,
+      unit: 'table point',
+      min: 'printed cells',
+      max: 'printed cells',
+      source: 'a cell beside it is blank',
+    } as const;
   }
   const { axis } = reading;
   const source = reading.reason === 'not-monotonic' ? 'figures improve from the edge' : 'printed axis';

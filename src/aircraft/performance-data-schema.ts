@@ -9,7 +9,10 @@ const wind = measureSchema(['kt', 'mph', 'mps'], 1, 100);
 const lengthTable = tableSchema(['m', 'ft'], 1, 20_000);
 const speedTable = tableSchema(['kias'], 10, 400);
 
-const windCorrection = v.strictObject({ percentPerKnot: measureSchema(['percent'], -10, 20), upTo: measureSchema(['kt'], 1, 60) });
+const windCorrection = v.strictObject({
+  percentPerKnot: measureSchema(['percent'], -10, 20),
+  upTo: measureSchema(['kt'], 1, 60),
+});
 
 const corrections = v.strictObject({
   headwind: v.exactOptional(windCorrection),

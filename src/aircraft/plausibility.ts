@@ -1,5 +1,5 @@
 import { trueAirspeed } from '../airspeed/index.ts';
-import { type Celsius, type CalibratedAirspeed, type PressureAltitude } from '../units/index.ts';
+import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
 import { bracketCalibration, calibrationTable } from './calibrate.ts';
 import { inReadingUnits, rollAtEachDistance } from './consistency.ts';
@@ -53,7 +53,8 @@ function ratioFindings(table: DistanceData, path: string, range: { min: number; 
 
 function accelerationFindings(data: PerformanceData, table: TakeoffData, path: string): Finding[] {
   return gridCells(table.groundRoll).flatMap(({ place, point, cell }) => {
-    const speed_ktas = cell === null ? undefined : liftOffTrueAirspeed(data, table, inReadingUnits(table.groundRoll, point));
+    const speed_ktas =
+      cell === null ? undefined : liftOffTrueAirspeed(data, table, inReadingUnits(table.groundRoll, point));
     if (cell === null || speed_ktas === undefined) return [];
     const roll_m = convert(cell, table.groundRoll.unit, 'm') as number;
     const acceleration = ((speed_ktas * 1852) / 3600) ** 2 / (2 * roll_m);
@@ -70,7 +71,11 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: T
   const flap = data.configurations.find(({ id }) => id === table.configuration)?.flap;
   const calibration = flap === undefined ? undefined : calibrationTable(data, flap);
   if (pressureAltitude === undefined || temperature === undefined || calibration === undefined) return undefined;
-  const indicated = bracketTable(table.liftOffSpeed, point, { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater' });
+  const indicated = bracketTable(table.liftOffSpeed, point, {
+    favourableEdge: 'refuse',
+    between: 'interpolate',
+    worse: 'greater',
+  });
   if (!indicated.ok) return undefined;
   const calibrated = bracketCalibration(calibration, interpolateCell(indicated.bracket));
   if (!calibrated.ok) return undefined;
@@ -87,7 +92,10 @@ function monotonicFindings(table: Table, path: string, worse: 'greater' | 'less'
     table.axes.flatMap((axis, k) => {
       const i = indices[k] as number;
       if (i === 0 || cell === null) return [];
-      const before = cellAt(table.cells, indices.map((index, other) => (other === k ? i - 1 : index)));
+      const before = cellAt(
+        table.cells,
+        indices.map((index, other) => (other === k ? i - 1 : index)),
+      );
       if (before === null || (worse === 'greater' ? cell >= before : cell <= before)) return [];
       const message = `${cell} ${table.unit} is better than ${before} one step down in ${axis.quantity}`;
       return [{ code: 'monotonic' as const, path: `${path}.cells${place}`, message }];

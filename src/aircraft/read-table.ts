@@ -43,7 +43,8 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     const first = axis.values[0] as number;
     const last = axis.values[axis.values.length - 1] as number;
-    if (x > last || (x < first && mode.favourableEdge === 'refuse')) return { ok: false, reason: 'off-edge', axis, at: x };
+    if (x > last || (x < first && mode.favourableEdge === 'refuse'))
+      return { ok: false, reason: 'off-edge', axis, at: x };
     if (x < first) edges.push(k);
     const inside = Math.max(x, first);
     const above = axis.values.findIndex((value) => value >= inside);
@@ -60,7 +61,8 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
       return { ok: false, reason: 'not-monotonic', axis, at: axis.values[0] as number };
     }
   }
-  const valuesAt = (indices: number[]) => indices.map((index, k) => (table.axes[k] as TableAxis).values[index] as number);
+  const valuesAt = (indices: number[]) =>
+    indices.map((index, k) => (table.axes[k] as TableAxis).values[index] as number);
   const atEdge = edges.map((k) => table.axes[k] as TableAxis);
   return { ok: true, bracket: { lower: valuesAt(lowerIndex), upper: valuesAt(upperIndex), at, corners, atEdge } };
 }
@@ -79,7 +81,13 @@ function cornersOf(table: Table, lower: readonly number[], upper: readonly numbe
 }
 
 /** Whether the figures get no better from the first printed value of an axis to the second, so that the edge is the safe side. */
-function worsensFromEdge(table: Table, lower: readonly number[], upper: readonly number[], k: number, mode: ReadingMode): boolean {
+function worsensFromEdge(
+  table: Table,
+  lower: readonly number[],
+  upper: readonly number[],
+  k: number,
+  mode: ReadingMode,
+): boolean {
   const second = (indices: readonly number[]) => indices.map((index, axis) => (axis === k ? 1 : index));
   const edge = cornersOf(table, lower, upper);
   const next = cornersOf(table, second(lower), second(upper));

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { type Cell, type Cells, type CellUnit, type Table, type TableAxis } from './table.ts';
+import type { Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';
 
 const axisUnits: Readonly<Record<TableAxis['quantity'], readonly TableAxis['unit'][]>> = {
   mass: ['kg', 'lb'],
@@ -12,12 +12,18 @@ const axisSchema = v.pipe(
   v.strictObject({
     quantity: v.picklist(['mass', 'pressureAltitude', 'temperature', 'indicatedAirspeed']),
     unit: v.picklist(['kg', 'lb', 'ftPA', 'degC', 'degF', 'kias']),
-    values: v.pipe(v.array(v.pipe(v.number(), v.finite('is not a finite number'))), v.minLength(2, 'an axis has at least 2 values')),
+    values: v.pipe(
+      v.array(v.pipe(v.number(), v.finite('is not a finite number'))),
+      v.minLength(2, 'an axis has at least 2 values'),
+    ),
   }),
-  v.check((axis) => axisUnits[axis.quantity].includes(axis.unit), (issue) => {
-    const { quantity, unit } = issue.input;
-    return `${unit} is not a unit of ${quantity} (${axisUnits[quantity].join(' or ')})`;
-  }),
+  v.check(
+    (axis) => axisUnits[axis.quantity].includes(axis.unit),
+    (issue) => {
+      const { quantity, unit } = issue.input;
+      return `${unit} is not a unit of ${quantity} (${axisUnits[quantity].join(' or ')})`;
+    },
+  ),
   v.rawCheck(({ dataset, addIssue }) => {
     if (!dataset.typed) return;
     const { values } = dataset.value;
@@ -29,7 +35,10 @@ const axisSchema = v.pipe(
 );
 
 /** Cells nested to any depth up to three; whether the nesting fits the axes is checked with the whole table. */
-export const cellsSchema = v.custom<Cells>((cells) => isCells(cells, 3), 'cells must be numbers or null, nested as deep as there are axes');
+export const cellsSchema = v.custom<Cells>(
+  (cells) => isCells(cells, 3),
+  'cells must be numbers or null, nested as deep as there are axes',
+);
 
 /** A table whose cells stand in one of the given units, within bounds that hold for any of them. */
 export function tableSchema<const U extends CellUnit>(
@@ -72,13 +81,17 @@ function shapeFaults(table: Table, min: number, max: number): string[] {
       else if (part !== null) {
         filled += 1;
         const figure = part as number;
-        if (figure < min || figure > max) faults.push(`cells${place}: ${figure} ${table.unit} is not within ${min} to ${max} ${table.unit}`);
+        if (figure < min || figure > max)
+          faults.push(`cells${place}: ${figure} ${table.unit} is not within ${min} to ${max} ${table.unit}`);
       }
       return;
     }
-    if (!Array.isArray(part)) faults.push(`cells${place} must be a list of ${wanted} along ${table.axes[axis]?.quantity}`);
-    else if (part.length !== wanted) faults.push(`cells${place} has ${part.length} entries for ${wanted} values of ${table.axes[axis]?.quantity}`);
-    else for (const [i, inner] of (part as readonly (Cells | Cell)[]).entries()) visit(inner, axis + 1, `${place}[${i}]`);
+    if (!Array.isArray(part))
+      faults.push(`cells${place} must be a list of ${wanted} along ${table.axes[axis]?.quantity}`);
+    else if (part.length !== wanted)
+      faults.push(`cells${place} has ${part.length} entries for ${wanted} values of ${table.axes[axis]?.quantity}`);
+    else
+      for (const [i, inner] of (part as readonly (Cells | Cell)[]).entries()) visit(inner, axis + 1, `${place}[${i}]`);
   };
   visit(table.cells, 0, '');
   if (faults.length === 0 && filled === 0) faults.push('every cell is blank');

@@ -45,9 +45,21 @@ export const policyDefaults = {
     unit: 'ft',
     why: 'CAT.POL.A.310 asks for 50 ft over obstacles (written for multi-engined aeroplanes).',
   },
-  approachClearance: { default: 50, unit: 'ft', why: 'The same height over an approach obstacle as over a departure obstacle.' },
-  approachAngle: { default: 3, unit: 'deg', why: 'The path for which landing distances are determined: 14 CFR 23.75(a), at most 5.2 %.' },
-  reactionTime: { default: 3, unit: 's', why: 'Seeing, deciding, closing the throttle and braking take an average pilot about this long.' },
+  approachClearance: {
+    default: 50,
+    unit: 'ft',
+    why: 'The same height over an approach obstacle as over a departure obstacle.',
+  },
+  approachAngle: {
+    default: 3,
+    unit: 'deg',
+    why: 'The path for which landing distances are determined: 14 CFR 23.75(a), at most 5.2 %.',
+  },
+  reactionTime: {
+    default: 3,
+    unit: 's',
+    why: 'Seeing, deciding, closing the throttle and braking take an average pilot about this long.',
+  },
 } as const satisfies Record<string, Policy<number | string>>;
 
 /** A confirmation that the user has compared a recalled factor with the current edition of its source. */

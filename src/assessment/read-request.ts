@@ -28,7 +28,10 @@ export function readWeather(json: unknown): ReadResult<Weather> {
   return consistent(readDocument<Weather>(weatherSchema, json), weatherFaults);
 }
 
-function consistent<T>(read: ReadResult<T>, faultsOf: (value: T) => readonly { path: string; message: string }[]): ReadResult<T> {
+function consistent<T>(
+  read: ReadResult<T>,
+  faultsOf: (value: T) => readonly { path: string; message: string }[],
+): ReadResult<T> {
   if (!read.ok) return read;
   const faults = faultsOf(read.value);
   return faults.length === 0 ? read : { ok: false, faults };

@@ -9,7 +9,10 @@ const elevation = measureSchema(['ftElevation', 'mElevation'], -2000, 15_000);
 const direction = measureSchema(['degTrue', 'degMagnetic'], 0, 360);
 const windSpeed = measureSchema(['kt', 'mph', 'mps'], 0, 100);
 const clearance = measureSchema(['ftHeight', 'mHeight'], 0, 1000);
-const designator = v.pipe(v.string(), v.regex(/^(0?[1-9]|[12]\d|3[0-6])[LCR]?$/, (issue) => `${issue.received} is not a runway designator`));
+const designator = v.pipe(
+  v.string(),
+  v.regex(/^(0?[1-9]|[12]\d|3[0-6])[LCR]?$/, (issue) => `${issue.received} is not a runway designator`),
+);
 
 const runwayEnd = v.strictObject({
   designator,
@@ -101,7 +104,10 @@ const base = {
   factorSet: v.picklist(Object.keys(factorSets) as FactorSetId[]),
   safetyFactor: v.exactOptional(v.picklist(['of the set', 'none'])),
   personalLimits: v.exactOptional(
-    v.strictObject({ crosswind: v.exactOptional(measureSchema(['kt'], 0, 60)), tailwind: v.exactOptional(measureSchema(['kt'], 0, 30)) }),
+    v.strictObject({
+      crosswind: v.exactOptional(measureSchema(['kt'], 0, 60)),
+      tailwind: v.exactOptional(measureSchema(['kt'], 0, 30)),
+    }),
   ),
   policies: v.exactOptional(policies),
 };

@@ -59,7 +59,10 @@ export interface ReportedWind {
   readonly speed: Measure<'kt' | 'mph' | 'mps'>;
   readonly gust?: Measure<'kt' | 'mph' | 'mps'>;
   /** The directions between which it varies, clockwise. */
-  readonly range?: { readonly from: Measure<'degTrue' | 'degMagnetic'>; readonly to: Measure<'degTrue' | 'degMagnetic'> };
+  readonly range?: {
+    readonly from: Measure<'degTrue' | 'degMagnetic'>;
+    readonly to: Measure<'degTrue' | 'degMagnetic'>;
+  };
 }
 
 /** The weather of the hour. */

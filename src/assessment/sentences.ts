@@ -1,5 +1,13 @@
-import { formatNumber, formatQuantity, type Knots, type Percent, type PressureAltitude } from '../units/index.ts';
-import { formatAcrossRunway, formatAlongRunway, formatSlope } from '../units/index.ts';
+import {
+  formatAcrossRunway,
+  formatAlongRunway,
+  formatNumber,
+  formatQuantity,
+  formatSlope,
+  type Knots,
+  type Percent,
+  type PressureAltitude,
+} from '../units/index.ts';
 import type { Parameters, Reason } from './reason.ts';
 
 /** One sentence of an assessment, with its code and figures so that an app can translate it. */
@@ -19,18 +27,25 @@ const texts = {
   'density-altitude': (p) => `Density altitude ${n(p['densityAltitude_ft'])} ft, dry.`,
   'humid-density-altitude': (p) =>
     `With the reported dew point the density altitude is ${n(p['densityAltitude_ft'])} ft; the tables are read dry, so this informs only.`,
-  'virtual-temperature-used': (p) => `The tables are read at the virtual temperature ${n(p['temperature_degC'], 1)} °C, by the policy on humidity.`,
+  'virtual-temperature-used': (p) =>
+    `The tables are read at the virtual temperature ${n(p['temperature_degC'], 1)} °C, by the policy on humidity.`,
   // The wind
   'wind-components': (p) =>
     `At the reported direction: ${formatAlongRunway(p['headwind_kt'] as Knots)}, ${formatAcrossRunway(p['crosswind_kt'] as Knots)}; in gusts ${formatAcrossRunway(p['crosswindAtGust_kt'] as Knots)}.`,
-  'headwind-used': (p) => `Of the headwind ${n(p['wind_kt'], 2)} kt is used: ${n((p['share'] as number) * 100)} % of the least mean component.`,
-  'tailwind-used': (p) => `A tailwind of ${n(p['wind_kt'], 2)} kt is used: the greater of ${n((p['share'] as number) * 100)} % of the mean and the gust.`,
+  'headwind-used': (p) =>
+    `Of the headwind ${n(p['wind_kt'], 2)} kt is used: ${n((p['share'] as number) * 100)} % of the least mean component.`,
+  'tailwind-used': (p) =>
+    `A tailwind of ${n(p['wind_kt'], 2)} kt is used: the greater of ${n((p['share'] as number) * 100)} % of the mean and the gust.`,
   'no-headwind-law': () => 'The manual gives no headwind correction, so no headwind is used.',
   'headwind-capped': (p) => `The headwind is used up to the manual's last printed wind, ${n(p['cap_kt'])} kt.`,
-  'accountability-included': () => 'The manual says that its figures already contain the wind accountability; the whole component is used.',
-  'accountability-not-stated': () => 'The manual does not say what its figures contain; wind accountability and safety factor are applied.',
-  'gust-unknown': (p) => `No gust is reported: gusts up to ${n(p['threshold_kt'])} kt may go unreported. The mean is used as the gust.`,
-  'direction-unknown': () => 'The wind has no direction: its full speed counts as a tailwind and as a crosswind from either side, gusts included.',
+  'accountability-included': () =>
+    'The manual says that its figures already contain the wind accountability; the whole component is used.',
+  'accountability-not-stated': () =>
+    'The manual does not say what its figures contain; wind accountability and safety factor are applied.',
+  'gust-unknown': (p) =>
+    `No gust is reported: gusts up to ${n(p['threshold_kt'])} kt may go unreported. The mean is used as the gust.`,
+  'direction-unknown': () =>
+    'The wind has no direction: its full speed counts as a tailwind and as a crosswind from either side, gusts included.',
   'north-converted': (p) =>
     `The runway direction ${n(p['given_deg'])}° ${p['givenNorth']} is ${n(p['converted_deg'], 1)}° ${p['convertedNorth']} with a variation of ${p['variation']} (${p['source']}).`,
   'wind-near-abeam': (p) =>
@@ -38,76 +53,114 @@ const texts = {
   'direction-from-designator': (p) =>
     `The runway direction is taken from its painted number, which may be 5° out: 5° to one side ${p['first']}, 5° to the other ${p['second']}.`,
   // Reading tables
-  'read-at-edge': (p) => `The ${p['quantity']} ${n(p['given'], 1)} ${p['unit']} is on the favourable side of the table; it is read at its edge, ${n(p['edge'])} ${p['unit']}.`,
-  'read-next-worse': () => 'The next worse printed figure is taken, without interpolation, by the policy on reading tables.',
-  'off-table': (p) => `The ${p['table']} table ends at ${n(p['min'])} to ${n(p['max'])} ${p['unit']} of ${p['quantity']}; ${n(p['given'], 1)} ${p['unit']} is beyond it.`,
-  'table-not-monotonic': (p) => `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${n(p['given'], 1)} ${p['unit']}.`,
-  'blank-cell': (p) => `The ${p['table']} table has a blank cell beside these conditions; a blank is a limit of the aeroplane.`,
+  'read-at-edge': (p) =>
+    `The ${p['quantity']} ${n(p['given'], 1)} ${p['unit']} is on the favourable side of the table; it is read at its edge, ${n(p['edge'])} ${p['unit']}.`,
+  'read-next-worse': () =>
+    'The next worse printed figure is taken, without interpolation, by the policy on reading tables.',
+  'off-table': (p) =>
+    `The ${p['table']} table ends at ${n(p['min'])} to ${n(p['max'])} ${p['unit']} of ${p['quantity']}; ${n(p['given'], 1)} ${p['unit']} is beyond it.`,
+  'table-not-monotonic': (p) =>
+    `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${n(p['given'], 1)} ${p['unit']}.`,
+  'blank-cell': (p) =>
+    `The ${p['table']} table has a blank cell beside these conditions; a blank is a limit of the aeroplane.`,
   'no-table': (p) => `The data have no ${p['table']} table for the configuration "${p['configuration']}".`,
-  'no-calibration': (p) => `The data have no calibration for flap ${p['flap']} at ${n(p['speed_kias'])} KIAS, so ${p['purpose']} cannot be formed.`,
+  'no-calibration': (p) =>
+    `The data have no calibration for flap ${p['flap']} at ${n(p['speed_kias'])} KIAS, so ${p['purpose']} cannot be formed.`,
   // Corrections
-  'mass-not-covered': (p) => `The ${p['table']} table holds up to ${n(p['limit_kg'])} kg and neither the manual nor the factor set says what more mass costs.`,
-  'elevation-not-covered': (p) => `The ${p['table']} table holds up to ${n(p['limit_ft'])} ft pressure altitude and neither the manual nor the factor set says what more costs.`,
-  'temperature-not-covered': (p) => `The ${p['table']} table holds up to ${n(p['limit_degC'])} °C and neither the manual nor the factor set says what more costs.`,
-  'tailwind-beyond-manual': (p) => `A tailwind of ${n(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${n(p['cap_kt'])} kt: there is no figure.`,
-  'no-tailwind-law': (p) => `Neither the manual nor the factor set says what a tailwind of ${n(p['wind_kt'], 1)} kt costs.`,
+  'mass-not-covered': (p) =>
+    `The ${p['table']} table holds up to ${n(p['limit_kg'])} kg and neither the manual nor the factor set says what more mass costs.`,
+  'elevation-not-covered': (p) =>
+    `The ${p['table']} table holds up to ${n(p['limit_ft'])} ft pressure altitude and neither the manual nor the factor set says what more costs.`,
+  'temperature-not-covered': (p) =>
+    `The ${p['table']} table holds up to ${n(p['limit_degC'])} °C and neither the manual nor the factor set says what more costs.`,
+  'tailwind-beyond-manual': (p) =>
+    `A tailwind of ${n(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${n(p['cap_kt'])} kt: there is no figure.`,
+  'no-tailwind-law': (p) =>
+    `Neither the manual nor the factor set says what a tailwind of ${n(p['wind_kt'], 1)} kt costs.`,
   'surface-of-manual': (p) => `The manual's own figure for ${p['surface']} is used.`,
-  'surface-of-set': (p) => `The manual is silent on ${p['surface']}: factor of the set used, ${n(p['factor'], 2)} (${p['condition']}).`,
-  'surface-not-below-manual': (p) => `The manual's own figure for the milder ${p['surface']} asks for more than the set; the manual's is used.`,
-  'surface-no-factor': (p) => `Neither the manual nor the factor set has a factor for ${p['aspects']}; an absent factor is not 1.0.`,
-  'surface-at-least': (p) => `The factor for ${p['condition']} says "at least ${n(p['factor'], 2)}"; it can prove outside limits, never within.`,
-  'surface-at-most': (p) => `The factor for ${p['condition']} says "at most ${n(p['factor'], 2)}"; it can prove within limits, never outside.`,
+  'surface-of-set': (p) =>
+    `The manual is silent on ${p['surface']}: factor of the set used, ${n(p['factor'], 2)} (${p['condition']}).`,
+  'surface-not-below-manual': (p) =>
+    `The manual's own figure for the milder ${p['surface']} asks for more than the set; the manual's is used.`,
+  'surface-no-factor': (p) =>
+    `Neither the manual nor the factor set has a factor for ${p['aspects']}; an absent factor is not 1.0.`,
+  'surface-at-least': (p) =>
+    `The factor for ${p['condition']} says "at least ${n(p['factor'], 2)}"; it can prove outside limits, never within.`,
+  'surface-at-most': (p) =>
+    `The factor for ${p['condition']} says "at most ${n(p['factor'], 2)}"; it can prove within limits, never outside.`,
   'slope-no-credit': (p) => `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is favourable: no credit.`,
-  'slope-of-manual': (p) => `The manual's own slope correction is used for ${formatSlope(p['slope_percent'] as Percent)}.`,
-  'slope-of-set': (p) => `Slope ${formatSlope(p['slope_percent'] as Percent)}: ${n(p['percentPerPercent'])} % for each 1 %, of the set.`,
-  'slope-beyond-set': (p) => `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the ${n(p['limit_percent'])} % that the factor is stated for.`,
-  'slope-beyond-manual': (p) => `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the manual's last printed slope, ${n(p['limit_percent'])} %.`,
-  'speed-addition-paid': (p) => `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'])} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
+  'slope-of-manual': (p) =>
+    `The manual's own slope correction is used for ${formatSlope(p['slope_percent'] as Percent)}.`,
+  'slope-of-set': (p) =>
+    `Slope ${formatSlope(p['slope_percent'] as Percent)}: ${n(p['percentPerPercent'])} % for each 1 %, of the set.`,
+  'slope-beyond-set': (p) =>
+    `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the ${n(p['limit_percent'])} % that the factor is stated for.`,
+  'slope-beyond-manual': (p) =>
+    `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the manual's last printed slope, ${n(p['limit_percent'])} %.`,
+  'speed-addition-paid': (p) =>
+    `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'])} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
   'speed-addition-ignored': () => 'The speed addition is not paid for in distance, by the policy chosen.',
-  'safety-factor-none': () => 'No safety factor, by choice: the distance available is compared with the corrected distance itself.',
-  'safety-factor-included': () => "The manual says that its figures already contain a safety factor; none is applied.",
+  'safety-factor-none': () =>
+    'No safety factor, by choice: the distance available is compared with the corrected distance itself.',
+  'safety-factor-included': () => 'The manual says that its figures already contain a safety factor; none is applied.',
   'safety-alternative': (p) => `Of the set's ways to satisfy it at take-off, the one with ${p['tests']} is used.`,
   // Verdicts
-  'recalled-factor': (p) => `The factor ${p['factorId']} is recalled, not read. Compare it with the current edition and confirm it in the request: ${p['edition']}.`,
-  'second-hand-factors': (p) => `Second-hand figures are used here: ${p['factors']}. Compare them with the current editions.`,
+  'recalled-factor': (p) =>
+    `The factor ${p['factorId']} is recalled, not read. Compare it with the current edition and confirm it in the request: ${p['edition']}.`,
+  'second-hand-factors': (p) =>
+    `Second-hand figures are used here: ${p['factors']}. Compare them with the current editions.`,
   'mass-above-maximum': (p) => `${n(p['mass_kg'])} kg is above the maximum, ${n(p['limit_kg'])} kg.`,
   'break-even-surface': (p) => `Within limits as long as the surface costs no more than ${n(p['factor'], 3)}.`,
-  'obstacles-not-assessed': () => 'No list of obstacles was given: not assessed. An empty list says that there are none.',
+  'obstacles-not-assessed': () =>
+    'No list of obstacles was given: not assessed. An empty list says that there are none.',
   'no-climb-data': (p) => `The data have no rate of climb for the configuration "${p['configuration']}".`,
   'obstacle-before-screen': (p) => `${p['obstacle']} stands before the 50 ft point, where no height is assumed.`,
   'obstacle-clearance': (p) =>
     `${p['obstacle']}: the path from the factored distance passes ${aboveOrBelow(p['factored_ft'] as number)}, from the unfactored distance ${aboveOrBelow(p['unfactored_ft'] as number)}; ${n(p['clearance_ft'])} ft are asked.`,
   'distance-unknown': () => 'The distance itself is undetermined.',
-  'approach-too-flat': (p) => `An approach at ${n(p['angle_deg'], 1)}° does not meet a surface falling at ${n(p['slope_percent'], 1)} %.`,
-  'approach-loss': (p) => `${n(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${n(p['angle_deg'], 1)}°.`,
-  'crosswind-demonstrated-informs': (p) => `${n(p['crosswind_kt'])} kt of crosswind are above the ${n(p['limit_kt'])} kt demonstrated; by the policy chosen this informs only.`,
+  'approach-too-flat': (p) =>
+    `An approach at ${n(p['angle_deg'], 1)}° does not meet a surface falling at ${n(p['slope_percent'], 1)} %.`,
+  'approach-loss': (p) =>
+    `${n(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${n(p['angle_deg'], 1)}°.`,
+  'crosswind-demonstrated-informs': (p) =>
+    `${n(p['crosswind_kt'])} kt of crosswind are above the ${n(p['limit_kt'])} kt demonstrated; by the policy chosen this informs only.`,
   // Advice
   'choose-another': () => 'The wind is the problem: choose another runway or another aerodrome.',
-  'crosswind-against-stall': (p) => `0.2 V_S0 is ${n(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${n(p['crosswind_kt'])} kt.`,
+  'crosswind-against-stall': (p) =>
+    `0.2 V_S0 is ${n(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${n(p['crosswind_kt'])} kt.`,
   // Headline
   'verdict-with-limiting': (p) => `${p['subject']}: ${p['verdict']}; tightest is ${p['criterion']}, ${p['margin']}.`,
   'verdict-undetermined': (p) => `${p['subject']}: ${p['verdict']}; ${p['criterion']} is undetermined.`,
   'factors-of': (p) => `Factors of ${p['set']} (${p['edition']}).`,
   // Hazards
-  'hazard-tailwind': () => 'A tailwind is in this wind. It lengthens the roll, flattens the climb over the ground, and on base leg it drives the turn to final wide.',
+  'hazard-tailwind': () =>
+    'A tailwind is in this wind. It lengthens the roll, flattens the climb over the ground, and on base leg it drives the turn to final wide.',
   'hazard-wet-grass': () => 'Wet grass: braking is poor and a rejected take-off may run much further than a dry one.',
-  'hazard-soft-ground': () => 'Soft ground differs from one step to the next; published figures for it are lower bounds.',
-  'hazard-gusts': (p) => `Gusts of ${n(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
+  'hazard-soft-ground': () =>
+    'Soft ground differs from one step to the next; published figures for it are lower bounds.',
+  'hazard-gusts': (p) =>
+    `Gusts of ${n(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
   'hazard-obstacles': () => 'Sink and turbulence behind trees and ridges are not modelled.',
-  'hazard-steep-slope': (p) => `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is steeper than published factors are meant for.`,
-  'hazard-no-go-around': () => 'Obstacles stand ahead and the data have no balked landing climb: whether a go-around clears them is not assessed.',
-  'hazard-demonstrated': () => 'A demonstrated crosswind says what was shown on a dry paved runway; it is not a limit, and grass or gusts may take more.',
+  'hazard-steep-slope': (p) =>
+    `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is steeper than published factors are meant for.`,
+  'hazard-no-go-around': () =>
+    'Obstacles stand ahead and the data have no balked landing climb: whether a go-around clears them is not assessed.',
+  'hazard-demonstrated': () =>
+    'A demonstrated crosswind says what was shown on a dry paved runway; it is not a limit, and grass or gusts may take more.',
   // Data notes
-  'plausibility': (p) => `Performance data, ${p['path']}: ${p['message']}.`,
-  'direction-range': (p) => `The wind varies between ${n(p['from_deg'])}° and ${n(p['to_deg'])}°; the worst of these directions is used for each figure.`,
+  plausibility: (p) => `Performance data, ${p['path']}: ${p['message']}.`,
+  'direction-range': (p) =>
+    `The wind varies between ${n(p['from_deg'])}° and ${n(p['to_deg'])}°; the worst of these directions is used for each figure.`,
   'obstacles-none': () => 'The list of obstacles is empty: none are known.',
-  'manual-includes': (p) => `The manual's figures: safety factor ${p['safetyFactor']}, wind accountability ${p['windAccountability']}.`,
+  'manual-includes': (p) =>
+    `The manual's figures: safety factor ${p['safetyFactor']}, wind accountability ${p['windAccountability']}.`,
   // Marks
   'mark-none-obstacles': () => 'No roll of any length clears the obstacles by the height asked.',
   'mark-none-roll': () => 'The roll expected today is longer than the longest that would still do.',
   'mark-needs-braking': () => 'A braking coefficient is needed for this mark; there is no default.',
   'mark-not-known': () => 'The figures that this mark needs are undetermined.',
-  'mark-acceleration-basis': () => 'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
+  'mark-acceleration-basis': () =>
+    'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
   // Break-evens
   'outside-throughout': () => 'Outside limits throughout the range.',
 } as const satisfies Record<string, (p: Parameters) => string>;
@@ -124,4 +177,3 @@ export function sentence(code: SentenceCode, parameters: Parameters = {}): Sente
 function aboveOrBelow(feet: number): string {
   return feet < 0 ? `${n(-feet)} ft below its top` : `${n(feet)} ft above its top`;
 }
-

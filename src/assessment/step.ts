@@ -35,7 +35,7 @@ export class TraceRecorder implements Recorder {
 
   step<I extends object, R>(record: string, label: string, formula: (inputs: I) => R, inputs: I): R {
     const output = formula(inputs);
-    this.trace.push({ kind: "step", label, record, inputs: { ...inputs } as Record<string, unknown>, output });
+    this.trace.push({ kind: 'step', label, record, inputs: { ...inputs } as Record<string, unknown>, output });
     return output;
   }
 

@@ -7,7 +7,9 @@ export interface Fault {
 }
 
 /** What reading a document gives: the document, or everything that is wrong with it. */
-export type ReadResult<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly faults: readonly Fault[] };
+export type ReadResult<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
 
 /** A fault as a line of text. */
 export function faultLine(fault: Fault): string {

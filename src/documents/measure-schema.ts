@@ -26,7 +26,10 @@ export function numberWithin(min: number, max: number, unit: string) {
 export const text = v.pipe(v.string(), v.nonEmpty('is empty'));
 
 /** A calendar date, YYYY-MM-DD. */
-export const calendarDate = v.pipe(v.string(), v.isoDate((issue) => `${issue.received} is not a date YYYY-MM-DD`));
+export const calendarDate = v.pipe(
+  v.string(),
+  v.isoDate((issue) => `${issue.received} is not a date YYYY-MM-DD`),
+);
 
 /** A bound in another unit, to six digits: a bound is a round number, not a measurement. */
 function bound(value: number, from: UnitWord, to: UnitWord): number {

@@ -1,3 +1,4 @@
+import interpolateCell from '../aircraft/interpolate-cell.check-values.json' with { type: 'json' };
 import gustAddition from '../airspeed/gust-addition.check-values.json' with { type: 'json' };
 import loadFactor from '../airspeed/load-factor.check-values.json' with { type: 'json' };
 import stallSpeed from '../airspeed/stall-speed.check-values.json' with { type: 'json' };
@@ -50,6 +51,7 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   climbGradient,
   obstacleClearance,
   requiredGradient,
+  interpolateCell,
 ];
 
 /** Every published check value of the library. */

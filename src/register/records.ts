@@ -1,3 +1,4 @@
+import { interpolateCellRecord } from '../aircraft/interpolate-cell.record.ts';
 import { approachSpeedRecord, gustIncrementRecord } from '../airspeed/gust-addition.record.ts';
 import { loadFactorInTurnRecord } from '../airspeed/load-factor.record.ts';
 import { stallSpeedMultipleRecord, stallSpeedRecord } from '../airspeed/stall-speed.record.ts';
@@ -74,4 +75,5 @@ export const formulaRecords: readonly FormulaRecord[] = [
   obstacleClearanceRecord,
   requiredGradientRecord,
   heightForSpeedGainRecord,
+  interpolateCellRecord,
 ];

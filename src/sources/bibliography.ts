@@ -48,11 +48,6 @@ export const bibliography = {
     publisher: 'UK Civil Aviation Authority',
     edition: '7c',
   },
-  'cfr-14-23': {
-    title: '14 CFR Part 23, Airworthiness Standards: Normal Category Airplanes',
-    publisher: 'US Government',
-    edition: 'the locator says which amendment',
-  },
   'icao-annex-3': {
     title: 'Annex 3, Meteorological Service for International Air Navigation',
     publisher: 'ICAO',

@@ -6,7 +6,7 @@ import { checkValues, formulaRecords } from '../../src/register/index.ts';
 import { bibliography } from '../../src/sources/index.ts';
 import { consumer, node, root } from './packed.ts';
 
-/** Bytes (minified, gzip) of each public function imported alone, as committed: `node tools/sizes.mjs --write` renews it. */
+/** Bytes (minified, gzip) of each public function imported alone, as committed; `npm run sizes` renews it. */
 const recorded = JSON.parse(fs.readFileSync(path.join(root, 'test/package/bundle-sizes.json'), 'utf8')) as Record<
   string,
   number
@@ -68,9 +68,18 @@ describe('what an import costs an app', () => {
     expect(dearer.map(([name, bytes]) => `${name}: ${bytes} instead of ${recorded[name]}`)).toEqual([]);
   });
 
-  it('holds one file of ours and nothing of a dependency for windComponents', async () => {
+  it('holds nothing of a dependency for windComponents', async () => {
     const { files } = await bundle(`export { windComponents } from 'groundroll/wind';`);
     expect(files.filter((file) => /geomagnetism|valibot/.test(file))).toEqual([]);
+  });
+
+  it('holds nothing of the magnetic model for the assessments: variation is an input', async () => {
+    const names = Object.keys(recorded).flatMap(
+      (label) => /^groundroll ((?:assess|prepare)\w+)$/.exec(label)?.[1] ?? [],
+    );
+    expect(names).toContain('assessTakeoff');
+    const { files } = await bundle(`export { ${names.join(', ')} } from 'groundroll';`);
+    expect(files.filter((file) => file.includes('geomagnetism'))).toEqual([]);
   });
 
   it('holds no record, check value or bibliography text, except for the register', async () => {

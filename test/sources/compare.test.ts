@@ -63,6 +63,16 @@ describe('compareCheckValues', () => {
     expect(row?.share).toBeCloseTo(2, 9);
   });
 
+  it('takes a result in the unit of the data to be in the printed unit', () => {
+    const inData = { ...echo, outputs: { length: { symbol: 'l', meaning: 'length', unit: 'data' } } };
+    const value = checkValue(
+      { length: { value: 1000, unit: 'm' } },
+      { length: { value: 998, unit: 'ft', tolerance: 1 } },
+    );
+    const [row] = compareCheckValues([inData], [value]);
+    expect(row).toMatchObject({ ours: 1000, unit: 'ft', residual: 2, share: 2 });
+  });
+
   it('compares a text as a whole', () => {
     const rows = compareCheckValues([echo], [checkValue({}, { word: 'grass' }), checkValue({}, { word: 'paved' })]);
     expect(rows.map((row) => row.share)).toEqual([0, Number.POSITIVE_INFINITY]);

@@ -1,0 +1,80 @@
+import { densityAltitude, humidDensityAltitude, pressureAltitude, pressureAltitudeFromQfe, virtualTemperature } from '../atmosphere/index.ts';
+import type { Celsius, Elevation, Hectopascals, Knots, PressureAltitude, Ratio, TrueDirection } from '../units/index.ts';
+import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../wind/index.ts';
+import type { Conditions } from './conditions.ts';
+import type { Situation } from './situation.ts';
+import type { Recorder } from './step.ts';
+
+/** The air at the aerodrome. */
+export interface Air {
+  readonly pressureAltitude_ft: PressureAltitude;
+  readonly densityAltitude_ft: number;
+  readonly humidDensityAltitude_ft: number | undefined;
+  /** The temperature at which tables are read: the air's own, or virtual by policy. */
+  readonly tableTemperature_degC: Celsius;
+  readonly temperature_degC: Celsius;
+}
+
+/** Pressure and density altitude of the hour. */
+export function airOf(r: Recorder, situation: Situation, conditions: Conditions): Air {
+  const { pressure } = conditions;
+  const elevation = situation.runway.aerodrome_ft as Elevation;
+  const temperature = conditions.temperature_degC as Celsius;
+  const altitude =
+    'qnh_hPa' in pressure
+      ? r.step('atmosphere.pressure-altitude', 'pressure altitude', pressureAltitude, { elevation, qnh: pressure.qnh_hPa as Hectopascals })
+      : r.step('atmosphere.pressure-altitude-from-qfe', 'pressure altitude', pressureAltitudeFromQfe, { qfe: pressure.qfe_hPa as Hectopascals });
+  const density = r.step('atmosphere.density-altitude', 'density altitude', densityAltitude, { pressureAltitude: altitude, temperature });
+  const { dewPoint_degC } = conditions;
+  const humidAir = { pressureAltitude: altitude, temperature, dewPoint: dewPoint_degC as Celsius };
+  const humid =
+    dewPoint_degC === undefined
+      ? undefined
+      : r.step('atmosphere.humid-density-altitude', 'density altitude with humidity', humidDensityAltitude, humidAir);
+  const byVirtual = situation.policies.humidity === 'virtual temperature' && dewPoint_degC !== undefined;
+  const tableTemperature = byVirtual
+    ? r.step('atmosphere.virtual-temperature', 'virtual temperature', virtualTemperature, humidAir)
+    : temperature;
+  if (byVirtual) r.decide('virtual-temperature-used', { temperature_degC: tableTemperature });
+  return {
+    pressureAltitude_ft: altitude,
+    densityAltitude_ft: density,
+    humidDensityAltitude_ft: humid,
+    tableTemperature_degC: tableTemperature,
+    temperature_degC: temperature,
+  };
+}
+
+/** The wind on this runway: the worst of the report, and the part of it that is used. */
+export interface Wind {
+  readonly components: ReportedWindComponents;
+  /** Headwind positive; what enters distances, gradients and marks. */
+  readonly used_kt: Knots;
+  readonly worstCrosswind_kt: number;
+}
+
+/** Takes the reported wind apart and applies the wind accountability. */
+export function windOf(r: Recorder, situation: Situation, conditions: Conditions): Wind {
+  const { from_deg, speed_kt, gust_kt, range_deg } = conditions;
+  const components = r.step('wind.reported', 'wind components', reportedWindComponents<TrueDirection>, {
+    from: from_deg as TrueDirection | 'variable',
+    speed: speed_kt as Knots,
+    gust: gust_kt as Knots,
+    ...(range_deg === undefined ? {} : { range: { from: range_deg.from as TrueDirection, to: range_deg.to as TrueDirection } }),
+    direction: situation.runway.direction_deg as TrueDirection,
+  });
+  const { leastHeadwind, leastHeadwindAtGust } = components;
+  const includes = situation.table?.includes.windAccountability;
+  const { headwindShare, tailwindShare } = situation.policies;
+  if (includes === true) r.decide('accountability-included', {});
+  if (includes === 'not stated') r.decide('accountability-not-stated', {});
+  const used = r.step('wind.used', 'wind used', windUsed, {
+    leastHeadwind,
+    leastHeadwindAtGust,
+    headwindShare: (includes === true ? 1 : headwindShare) as Ratio,
+    tailwindShare: (includes === true ? 1 : tailwindShare) as Ratio,
+  });
+  if (used < 0) r.decide('tailwind-used', { wind_kt: -used, share: tailwindShare });
+  else r.decide('headwind-used', { wind_kt: used, share: headwindShare });
+  return { components, used_kt: used, worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight) };
+}

@@ -1,0 +1,36 @@
+import { roundDown } from '../units/index.ts';
+
+/** Where one criterion turns while everything else stays. */
+export interface BreakEven {
+  readonly quantity: 'tailwind' | 'surface factor' | 'mass' | 'temperature';
+  readonly unit: 'kt' | 'ratio' | 'kg' | 'degC';
+  /** The greatest value that is still within limits; rounded down. */
+  readonly value: number | undefined;
+  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange';
+  readonly range: { readonly from: number; readonly to: number };
+}
+
+/** The range searched and the step to which the answer is given. */
+export interface Search {
+  readonly quantity: BreakEven['quantity'];
+  readonly unit: BreakEven['unit'];
+  readonly from: number;
+  readonly to: number;
+  readonly step: number;
+}
+
+/** Bisects for the greatest value that is within; what is undetermined does not count as within. */
+export function breakEven(search: Search, isWithin: (value: number) => boolean): BreakEven {
+  const { quantity, unit, from, to, step } = search;
+  const named = { quantity, unit, range: { from, to } };
+  if (!isWithin(from)) return { ...named, value: undefined, answer: 'outsideThroughoutRange' };
+  if (isWithin(to)) return { ...named, value: undefined, answer: 'withinThroughoutRange' };
+  let within = from;
+  let not = to;
+  while (not - within > step / 1000) {
+    const middle = (within + not) / 2;
+    if (isWithin(middle)) within = middle;
+    else not = middle;
+  }
+  return { ...named, value: Math.max(from, roundDown(within, step)), answer: 'value' };
+}

@@ -1,0 +1,93 @@
+import type { FactorKind } from '../distance/index.ts';
+import { roundDown, roundUp } from '../units/index.ts';
+import type { UnitWord } from '../units/unit-table.ts';
+import type { Reason } from './reason.ts';
+
+export type Verdict = 'within' | 'outside' | 'undetermined';
+
+/** What makes a limit binding. */
+export type LimitStatus = 'limitation' | 'demonstrated' | 'personal' | 'distance available' | 'clearance asked';
+
+/** One comparison of a figure with a limit, in plain figures. */
+export interface Judged {
+  readonly id: 'mass' | 'takeoff-run' | 'takeoff-distance' | 'landing-distance' | 'obstacle' | 'approach-obstacles' | 'crosswind' | 'tailwind';
+  readonly subject: string;
+  readonly quantity: string;
+  readonly unit: UnitWord;
+  readonly sense: 'at most' | 'at least';
+  readonly limitStatus: LimitStatus;
+  readonly verdict: Verdict;
+  readonly limit: number | undefined;
+  readonly value: number | undefined;
+  /** Positive is favourable; none for an undetermined one. */
+  readonly margin: number | undefined;
+  /** For an undetermined one: the value is no less, or no more, than this. */
+  readonly atLeast: number | undefined;
+  readonly atMost: number | undefined;
+  readonly reasons: readonly Reason[];
+}
+
+type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
+
+/** Compares a figure that must not exceed its limit; what is required rounds up, what is available down. */
+export function atMost(named: Named, value: number, limit: number, kind: FactorKind | 'no bound' = 'value', reasons: readonly Reason[] = []): Judged {
+  const shown = roundUp(value);
+  const bound = roundDown(limit);
+  const verdict = verdictOf(shown <= bound, kind);
+  const open = verdict === 'undetermined';
+  return {
+    ...named,
+    sense: 'at most',
+    verdict,
+    limit: bound,
+    value: open ? undefined : shown,
+    margin: open ? undefined : roundTail(bound - shown),
+    atLeast: open && kind === 'at-least' ? shown : undefined,
+    atMost: open && kind === 'at-most' ? shown : undefined,
+    reasons,
+  };
+}
+
+/** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
+export function atLeast(named: Named, value: number, limit: number, step: number, reasons: readonly Reason[]): Judged {
+  const shown = roundDown(value, step);
+  const bound = roundUp(limit, step);
+  const verdict = shown >= bound ? 'within' : 'outside';
+  return { ...named, sense: 'at least', verdict, limit: bound, value: shown, margin: roundTail(shown - bound), atLeast: undefined, atMost: undefined, reasons };
+}
+
+/** A comparison that cannot be made, with why. */
+export function undetermined(named: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
+  return { ...named, sense, verdict: 'undetermined', limit, value: undefined, margin: undefined, atLeast: undefined, atMost: undefined, reasons };
+}
+
+/** Takes a verdict back to undetermined, for a figure that nobody has confirmed. */
+export function withheld(judged: Judged, reasons: readonly Reason[]): Judged {
+  return { ...judged, verdict: 'undetermined', value: undefined, margin: undefined, reasons: [...judged.reasons, ...reasons] };
+}
+
+/** An at-least figure can prove outside only, an at-most figure within only. */
+function verdictOf(fits: boolean, kind: FactorKind | 'no bound'): Verdict {
+  if (kind === 'no bound') return 'undetermined';
+  if (fits) return kind === 'at-least' ? 'undetermined' : 'within';
+  return kind === 'at-most' ? 'undetermined' : 'outside';
+}
+
+/** Any outside is outside; else any undetermined is undetermined. */
+export function overall(judged: readonly Judged[]): Verdict {
+  if (judged.some(({ verdict }) => verdict === 'outside')) return 'outside';
+  return judged.some(({ verdict }) => verdict === 'undetermined') ? 'undetermined' : 'within';
+}
+
+const order: readonly Verdict[] = ['outside', 'undetermined', 'within'];
+
+/** The limiting criterion: outside before undetermined before within, then the smallest margin as a share of its limit. */
+export function limiting(judged: readonly Judged[]): Judged {
+  const share = ({ margin, limit }: Judged) => (margin ?? 0) / Math.max(Math.abs(limit ?? 1), 1e-9);
+  return [...judged].sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict) || share(a) - share(b))[0] as Judged;
+}
+
+/** A difference of decimal steps without its binary tail. */
+function roundTail(value: number): number {
+  return Number(value.toPrecision(12));
+}

@@ -1,0 +1,266 @@
+import { bracketTable, type DistanceData, interpolateCell, type NoReading, type Table } from '../aircraft/index.ts';
+import { correctedDistance, type FactorKind, type FactorOrigin, proRatedFactor, rollWithSurface, slopeFactor, surfaceEffect, surfaceInWords, windFactor } from '../distance/index.ts';
+import type { Knots, Metres, Percent, Ratio } from '../units/index.ts';
+import { convert } from '../units/unit-table.ts';
+import type { Air } from './air-and-wind.ts';
+import type { Reason } from './reason.ts';
+import { inUnit, type Situation } from './situation.ts';
+import type { Recorder } from './step.ts';
+
+/** One tread of the stairs in metres, from the manual's figure up to the distance required. */
+export interface Stair {
+  readonly step: 'manual' | 'mass' | 'elevation' | 'temperature' | 'wind' | 'surface' | 'slope' | 'speed addition' | 'safety factor';
+  readonly factor: number;
+  readonly total_m: number;
+}
+
+/** A distance corrected for the day, with the ground roll in it, before any safety factor. */
+export interface Chain {
+  readonly stairs: readonly Stair[];
+  readonly distance_m: number;
+  readonly roll_m: number;
+  /** The roll after the wind alone; everything added later lies on the ground. */
+  readonly windRoll_m: number;
+  readonly windDistance_m: number;
+  readonly kind: FactorKind | 'no bound';
+  readonly used: readonly FactorOrigin[];
+  /** Why there is no figure; empty where there is one. */
+  readonly missing: readonly Reason[];
+}
+
+/** What a break-even holds instead of what the day gives. */
+export interface Overrides {
+  readonly wind_kt?: number;
+  readonly surfaceFactor?: number;
+}
+
+/** Reads the table and corrects it, in the order of the trade: mass, altitude, temperature, wind, surface, slope. */
+export function distanceChain(r: Recorder, situation: Situation, air: Air, usedWind_kt: number, overrides: Overrides = {}): Chain {
+  const chain = new ChainBuilder(r, situation, air);
+  const { table } = situation;
+  if (table === undefined) {
+    chain.miss('no-table', { table: situation.phase, configuration: situation.configuration });
+    return chain.result();
+  }
+  if (!chain.read(table)) return chain.result();
+  chain.coverMissingAxes(table);
+  chain.wind(table, overrides.wind_kt ?? usedWind_kt);
+  chain.surface(table, overrides.surfaceFactor);
+  chain.slope(table);
+  return chain.result();
+}
+
+class ChainBuilder {
+  private readonly stairs: Stair[] = [];
+  private readonly used: FactorOrigin[] = [];
+  private readonly missing: Reason[] = [];
+  private kind: Chain['kind'] = 'value';
+  private distance_m = 0 as Metres;
+  private roll_m = 0 as Metres;
+  private windRoll_m = 0;
+  private windDistance_m = 0;
+
+  constructor(
+    private readonly r: Recorder,
+    private readonly situation: Situation,
+    private readonly air: Air,
+  ) {}
+
+  result(): Chain {
+    const { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m } = this;
+    return { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m };
+  }
+
+  miss(code: Reason['code'], parameters: Reason['parameters']): void {
+    this.missing.push({ code, parameters });
+  }
+
+  read(table: DistanceData): boolean {
+    const roll = this.figure(table.groundRoll, 'ground roll');
+    const distance = this.figure(table.distance, 'distance');
+    if (roll === undefined || distance === undefined) return false;
+    this.roll_m = roll;
+    this.distance_m = distance;
+    this.stairs.push({ step: 'manual', factor: 1, total_m: distance });
+    return true;
+  }
+
+  private figure(table: Table<'m' | 'ft'>, name: string): Metres | undefined {
+    const point = {
+      mass: this.situation.mass_kg,
+      pressureAltitude: this.air.pressureAltitude_ft,
+      temperature: this.air.tableTemperature_degC,
+    };
+    const reading = bracketTable(table, point, { ...this.situation.reading, worse: 'greater' });
+    if (!reading.ok) {
+      this.missing.push(noReading(reading, name));
+      return undefined;
+    }
+    const { atEdge, ...cell } = reading.bracket;
+    for (const axis of atEdge) {
+      const edge = axis.values[0] as number;
+      const given = convert(point[axis.quantity as 'mass'], readingUnit[axis.quantity], axis.unit) as number;
+      this.r.decide('read-at-edge', { quantity: words[axis.quantity], given, edge, unit: axis.unit });
+    }
+    if (this.situation.reading.between === 'next-worse') this.r.decide('read-next-worse', {});
+    return convert(this.r.step('aircraft.interpolate-cell', name, interpolateCell, cell), table.unit, 'm') as Metres;
+  }
+
+  /** What a table without an axis does not carry itself: pro-rated from the set, or no figure. */
+  coverMissingAxes(table: DistanceData): void {
+    const { associatedConditions: stated } = table;
+    const { set, phase, mass_kg } = this.situation;
+    if (stated.mass !== undefined) {
+      const limit_kg = inUnit(stated.mass, 'kg');
+      this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', { table: phase, limit_kg });
+    }
+    if (stated.pressureAltitude !== undefined) {
+      const limit_ft = inUnit(stated.pressureAltitude, 'ftPA');
+      this.stepped('elevation', set[phase].elevation, this.air.pressureAltitude_ft - limit_ft, 'elevation-not-covered', { table: phase, limit_ft });
+    }
+    if (stated.temperature !== undefined) {
+      const limit_degC = inUnit(stated.temperature, 'degC');
+      this.stepped('temperature', set[phase].temperature, this.air.tableTemperature_degC - limit_degC, 'temperature-not-covered', { table: phase, limit_degC });
+    }
+  }
+
+  private stepped(
+    step: 'mass' | 'elevation' | 'temperature' | 'wind',
+    rule: (FactorOrigin & { factorPerStep: number; step: number }) | undefined,
+    excess: number,
+    code: Reason['code'],
+    parameters: Reason['parameters'],
+  ): void {
+    if (excess <= 0) return;
+    if (rule === undefined) {
+      this.miss(code, parameters);
+      return;
+    }
+    const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: (excess / rule.step) as Ratio };
+    this.multiply(step, this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs), 'both');
+    this.used.push(rule);
+  }
+
+  wind(table: DistanceData, wind_kt: number): void {
+    const law = wind_kt >= 0 ? table.corrections.headwind : table.corrections.tailwind;
+    if (wind_kt >= 0 && law === undefined) {
+      if (wind_kt > 0) this.r.decide('no-headwind-law', {});
+    } else if (law !== undefined) {
+      const cap_kt = inUnit(law.upTo, 'kt');
+      const amount = Math.abs(wind_kt);
+      if (wind_kt < 0 && amount > cap_kt) this.miss('tailwind-beyond-manual', { wind_kt: amount, cap_kt });
+      if (wind_kt > cap_kt) this.r.decide('headwind-capped', { cap_kt });
+      const inputs = { wind: Math.min(amount, cap_kt) as Knots, percentPerKnot: law.percentPerKnot.value as Percent };
+      this.multiply('wind', this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
+    } else {
+      const { set, phase } = this.situation;
+      const speed = this.situation.table === undefined ? undefined : referenceSpeed(this.situation);
+      const parameters = { wind_kt: -wind_kt };
+      if (speed === undefined) this.miss('no-tailwind-law', parameters);
+      else this.stepped('wind', set[phase].tailwind, (-wind_kt / speed) * 100, 'no-tailwind-law', parameters);
+    }
+    this.windRoll_m = this.roll_m;
+    this.windDistance_m = this.distance_m;
+  }
+
+  surface(table: DistanceData, override: number | undefined): void {
+    if (override !== undefined) {
+      this.multiply('surface', override, 'ground');
+      return;
+    }
+    const { set, phase, runway } = this.situation;
+    const { surface } = runway;
+    const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? [];
+    const condition = surface.kind === 'snow' ? 'snow' : surface.condition;
+    const isPlain = surface.kind !== 'grass' || (surface.ground === 'firm' && surface.length !== 'over 20 cm');
+    const exact = isPlain ? own.find((each) => each.condition === condition) : undefined;
+    const ownFactor = (correction: (typeof own)[number]) => {
+      const share = correction.increase.value / 100;
+      return 1 + (correction.percentOf === 'distance' ? share : (share * this.roll_m) / this.distance_m);
+    };
+    if (exact !== undefined) {
+      this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
+      this.multiply('surface', ownFactor(exact), 'ground');
+      return;
+    }
+    const effect = surfaceEffect(set[phase], surface);
+    if (effect.uncovered.length > 0) {
+      this.miss('surface-no-factor', { aspects: effect.uncovered.join(', ') });
+      return;
+    }
+    let factor = 1;
+    for (const each of effect.factors) {
+      factor *= each.factor;
+      this.used.push(each);
+      this.r.decide('surface-of-set', { surface: surfaceInWords(surface), factor: each.factor, condition: each.condition });
+      if (each.kind !== 'value') this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', { factor: each.factor, condition: each.condition });
+    }
+    this.kind = effect.kind;
+    const milder = own.filter((each) => each.condition === 'dry').map(ownFactor);
+    const least = Math.max(1, ...milder);
+    if (factor < least) this.r.decide('surface-not-below-manual', { surface: `dry ${surface.kind}` });
+    if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
+  }
+
+  slope(table: DistanceData): void {
+    const { set, phase, runway } = this.situation;
+    const adverse = phase === 'takeoff' ? runway.slope_percent : -runway.slope_percent;
+    if (adverse <= 0) {
+      if (adverse < 0) this.r.decide('slope-no-credit', { slope_percent: runway.slope_percent });
+      return;
+    }
+    const manual = table.corrections.adverseSlope;
+    const rule = set[phase].slope;
+    const limit_percent = manual === undefined ? rule.upTo : inUnit(manual.upTo, 'percent');
+    const shown = { slope_percent: runway.slope_percent, limit_percent };
+    if (adverse > limit_percent && (manual !== undefined || rule.beyond === 'no figure')) {
+      this.miss(manual === undefined ? 'slope-beyond-set' : 'slope-beyond-manual', shown);
+      return;
+    }
+    const percentPerPercent = (manual === undefined ? rule.percentPerPercent : manual.percentPerPercent.value) as Percent;
+    if (manual === undefined) this.used.push(rule);
+    this.r.decide(manual === undefined ? 'slope-of-set' : 'slope-of-manual', { slope_percent: runway.slope_percent, percentPerPercent });
+    const factor =
+      adverse <= limit_percent
+        ? this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, { slope: adverse as Percent, percentPerPercent })
+        : this.r.step('distance.pro-rated-factor', 'factor for slope', proRatedFactor, {
+            factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
+            steps: (adverse / limit_percent) as Ratio,
+          });
+    this.multiply('slope', factor, 'ground');
+  }
+
+  /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */
+  private multiply(step: Stair['step'], factor: number, on: 'both' | 'ground'): void {
+    const before = this.distance_m;
+    this.distance_m = this.r.step('distance.corrected-distance', `distance with ${step}`, correctedDistance, { distance: before, factors: [factor as Ratio] });
+    this.roll_m =
+      on === 'both'
+        ? this.r.step('distance.corrected-distance', `ground roll with ${step}`, correctedDistance, { distance: this.roll_m, factors: [factor as Ratio] })
+        : this.r.step('distance.roll-with-surface', `ground roll with ${step}`, rollWithSurface, { groundRoll: this.roll_m, distance: before, factor: factor as Ratio });
+    this.stairs.push({ step, factor, total_m: this.distance_m });
+  }
+}
+
+const readingUnit = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
+const words = { mass: 'mass', pressureAltitude: 'pressure altitude', temperature: 'temperature', indicatedAirspeed: 'indicated airspeed' } as const;
+
+/** The speed that a tailwind is measured against under a set: lift-off or approach, at this mass. */
+function referenceSpeed(situation: Situation): number | undefined {
+  const { table } = situation;
+  if (table === undefined) return undefined;
+  const speeds = 'liftOffSpeed' in table ? table.liftOffSpeed : table.approachSpeed;
+  const reading = bracketTable(speeds, { mass: situation.mass_kg }, { ...situation.reading, worse: 'greater' });
+  return reading.ok ? interpolateCell(reading.bracket) : undefined;
+}
+
+/** Why a table has no figure, as a reason. */
+export function noReading(reading: NoReading, table: string): Reason {
+  if (reading.reason === 'blank') return { code: 'blank-cell', parameters: { table } };
+  const { axis } = reading;
+  const min = axis.values[0] as number;
+  const max = axis.values[axis.values.length - 1] as number;
+  const given = reading.reason === 'axis-missing' ? 0 : reading.at;
+  const parameters = { table, quantity: words[axis.quantity], given, min, max, unit: axis.unit };
+  return { code: reading.reason === 'not-monotonic' ? 'table-not-monotonic' : 'off-table', parameters };
+}

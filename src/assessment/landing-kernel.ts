@@ -1,0 +1,153 @@
+import type { LandingData } from '../aircraft/index.ts';
+import { approachSpeed, gustIncrement } from '../airspeed/index.ts';
+import { correctedDistance, type FactorOrigin, latestTouchdownPoint, speedFactor } from '../distance/index.ts';
+import { landingDistanceLost } from '../flight-path/index.ts';
+import { type CalibratedAirspeed, type Degrees, type HeightInMetres, type IndicatedAirspeed, type Knots, type Metres, type Percent, type Ratio, roundUp } from '../units/index.ts';
+import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
+import { climbOf, placeOf } from './climb-out.ts';
+import type { Conditions } from './conditions.ts';
+import { atMost, type Judged, undetermined } from './criterion.ts';
+import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
+import type { Reason } from './reason.ts';
+import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
+import { calibrated, type FlownSpeed, flownSpeed, type Situation } from './situation.ts';
+import type { Recorder } from './step.ts';
+import type { Mark } from './takeoff-marks.ts';
+
+const foot = 0.3048;
+
+/** What the landing kernel finds, in plain figures. */
+export interface LandingFigures {
+  readonly air: Air;
+  readonly wind: Wind;
+  readonly approach: FlownSpeed | undefined;
+  readonly chain: Chain;
+  readonly factor: number;
+  readonly available_m: number;
+  readonly lost_m: number;
+  readonly notes: readonly Reason[];
+  readonly judged: readonly Judged[];
+}
+
+export type LandingSituation = Situation<LandingData>;
+
+/** The published approach speed with its addition: half the gust increment unless the request says otherwise. */
+export function approachOf(r: Recorder, situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined): { table: FlownSpeed; flown: FlownSpeed } | undefined {
+  const published = situation.table === undefined ? undefined : flownSpeed(situation, situation.table.approachSpeed);
+  if (published === undefined) return undefined;
+  const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, { meanSpeed: conditions.speed_kt as Knots, gust: conditions.gust_kt as Knots });
+  const withGust = r.step('airspeed.approach-speed', 'approach speed', approachSpeed, { publishedSpeed: published.kias as IndicatedAirspeed, gustIncrement: increment });
+  const kias = roundUp(addition_kt === undefined ? withGust : published.kias + addition_kt);
+  return { table: published, flown: { kias, kcas: calibrated(situation, situation.flap, kias) } };
+}
+
+/** The corrected landing distance of the day; break-evens come through here as well. */
+export function landingChain(r: Recorder, situation: LandingSituation, air: Air, used_kt: number, speeds: { table: FlownSpeed; flown: FlownSpeed } | undefined, overrides?: Overrides): Chain {
+  const chain = distanceChain(r, situation, air, used_kt, overrides);
+  if (chain.missing.length > 0 || speeds === undefined || speeds.flown.kias === speeds.table.kias) return chain;
+  if (situation.policies.speedAdditionInDistance === 'ignored') {
+    r.decide('speed-addition-ignored', {});
+    return chain;
+  }
+  const { flown, table } = speeds;
+  if (flown.kcas === undefined || table.kcas === undefined) {
+    const missing = { code: 'no-calibration', parameters: { flap: situation.flap, speed_kias: flown.kias, purpose: 'the cost of the speed addition' } } as const;
+    return { ...chain, missing: [missing] };
+  }
+  const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, { speed: flown.kcas as CalibratedAirspeed, tableSpeed: table.kcas as CalibratedAirspeed });
+  r.decide('speed-addition-paid', { speed_kias: flown.kias, table_kias: table.kias, speed_kcas: flown.kcas, table_kcas: table.kcas });
+  const distance_m = r.step('distance.corrected-distance', 'distance with speed addition', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor] });
+  return { ...chain, distance_m, stairs: [...chain.stairs, { step: 'speed addition', factor, total_m: distance_m }] };
+}
+
+/** The landing of one situation in one weather. */
+export function landingFigures(r: Recorder, situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined): LandingFigures {
+  const air = airOf(r, situation, conditions);
+  const wind = windOf(r, situation, conditions);
+  const speeds = approachOf(r, situation, conditions, addition_kt);
+  const chain = landingChain(r, situation, air, wind.used_kt, speeds);
+  const lost = lostOnApproach(r, situation);
+  const { runway, set, safety, table } = situation;
+  const available_m = runway.lda_m - lost.lost_m;
+  const isUnfactored = safety === 'none' || table?.includes.safetyFactor === true;
+  if (safety === 'none') r.decide('safety-factor-none', {});
+  else if (isUnfactored) r.decide('safety-factor-included', {});
+  const factor = isUnfactored ? 1 : set.landing.safety.factor;
+  const used: FactorOrigin[] = [...chain.used, ...(isUnfactored ? [] : [set.landing.safety])];
+  const named = { id: 'landing-distance', subject: 'landing distance', quantity: 'landing distance required', unit: 'm', limitStatus: 'distance available' } as const;
+  const required = chain.missing.length > 0 ? undefined : r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor as Ratio] });
+  const reasons = [...chain.missing, ...lost.missing];
+  const distance =
+    required === undefined || lost.missing.length > 0
+      ? undetermined(named, 'at most', reasons, available_m)
+      : atMost(named, required, available_m, chain.kind, lost.notes);
+  const notLooked = { id: 'approach-obstacles', subject: 'approach obstacles', quantity: 'obstacles on the approach', unit: 'm', limitStatus: 'clearance asked' } as const;
+  const judged = [
+    massCriterion(situation),
+    withholdRecalled(situation, distance, used),
+    ...(runway.behind === undefined ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])] : []),
+    ...windCriteria(situation, wind),
+  ];
+  return { air, wind, approach: speeds?.flown, chain: { ...chain, used }, factor, available_m, lost_m: lost.lost_m, notes: lost.notes, judged };
+}
+
+/** The most that any obstacle before the threshold takes off the landing distance available. */
+function lostOnApproach(r: Recorder, situation: LandingSituation): { lost_m: number; notes: Reason[]; missing: Reason[] } {
+  const { runway, policies } = situation;
+  const angle_deg = policies.approachAngle;
+  const downslope = Math.max(0, -runway.slope_percent);
+  const isTooFlat = Math.tan((angle_deg * Math.PI) / 180) <= downslope / 100 + 1e-6;
+  const obstacles = runway.behind ?? [];
+  if (isTooFlat && obstacles.length > 0) {
+    return { lost_m: 0, notes: [], missing: [{ code: 'approach-too-flat', parameters: { angle_deg, slope_percent: downslope } }] };
+  }
+  const threshold_m = runway.start_mElevation + (runway.slope_percent / 100) * runway.displaced_m;
+  let lost_m = 0;
+  let notes: Reason[] = [];
+  for (const obstacle of obstacles) {
+    const lost = r.step('flight-path.landing-distance-lost', `landing distance lost over ${obstacle.name}`, landingDistanceLost, {
+      obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
+      clearance: (policies.approachClearance * foot) as HeightInMetres,
+      screenHeight: (50 * foot) as HeightInMetres,
+      distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
+      pathAngle: angle_deg as Degrees,
+      downslope: downslope as Percent,
+    });
+    if (lost <= lost_m) continue;
+    lost_m = lost;
+    notes = [{ code: 'approach-loss', parameters: { lost_m: roundUp(lost), obstacle: obstacle.name, angle_deg } }];
+  }
+  return { lost_m, notes, missing: [] };
+}
+
+/** The latest touchdown point, and the last point from which a go-around clears what stands ahead. */
+export function landingMarks(r: Recorder, situation: LandingSituation, figures: LandingFigures): Mark[] {
+  const { chain, air, wind } = figures;
+  const { runway, policies } = situation;
+  const marks: Mark[] = [];
+  const share = (at_m: number) => at_m / runway.length_m;
+  if (chain.missing.length > 0) marks.push({ id: 'latest-touchdown-point', at_m: undefined, share: undefined, reason: { code: 'mark-not-known', parameters: {} } });
+  else {
+    const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
+      distanceAvailable: runway.lda_m as Metres,
+      groundRoll: chain.windRoll_m as Metres,
+      increments: (chain.distance_m - chain.windDistance_m) as Metres,
+    });
+    marks.push({ id: 'latest-touchdown-point', at_m: Math.floor(at_m + 1e-9), share: share(at_m) });
+  }
+  const ahead = runway.ahead ?? [];
+  if (ahead.length === 0 || situation.climb === undefined) return marks;
+  const climb = climbOf(r, situation, air, wind.used_kt);
+  const slope = runway.slope_percent / 100;
+  if (climb.gradient === undefined || climb.gradient <= slope + 1e-6) {
+    return [...marks, { id: 'latest-go-around-point', at_m: undefined, share: undefined, reason: climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} } }];
+  }
+  const gradient = climb.gradient;
+  // From the surface itself: a go-around may begin on the wheels.
+  const points = ahead.map((obstacle) => {
+    const { distance_m, top_m } = placeOf(situation, obstacle);
+    return (gradient * distance_m - top_m - policies.verticalClearance * foot) / (gradient - slope) - runway.displaced_m;
+  });
+  const at_m = Math.floor(Math.min(...points) + 1e-9);
+  return [...marks, { id: 'latest-go-around-point', at_m, share: share(at_m) }];
+}

@@ -1,0 +1,217 @@
+import { bracketCalibration, bracketTable, calibrationTable, interpolateCell, type PerformanceData, type ReadingMode, type Table } from '../aircraft/index.ts';
+import type { ClimbData, LandingData, TakeoffData } from '../aircraft/index.ts';
+import { type FactorSet, factorSets, type Surface } from '../distance/index.ts';
+import { magneticFromTrue, trueFromMagnetic } from '../magnetism/index.ts';
+import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../units/index.ts';
+import { convert, type UnitWord } from '../units/unit-table.ts';
+import { type Policies, policyDefaults } from './policies.ts';
+import type { Reason } from './reason.ts';
+import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
+import { phaseOf } from './request-consistency.ts';
+
+/** An obstacle seen from one end of the runway. */
+export interface PlacedObstacle {
+  readonly name: string;
+  /** From the end of the runway beyond which it stands, in metres. */
+  readonly beyond_m: number;
+  readonly top_mElevation: number;
+}
+
+/** The runway as it is used today, in metres and degrees. */
+export interface RunwayInUse {
+  readonly designator: string;
+  /** Bearing against the north of the wind report. */
+  readonly direction_deg: number;
+  readonly directionFrom: 'survey' | 'designator';
+  readonly length_m: number;
+  /** Uphill positive in the direction of use. */
+  readonly slope_percent: number;
+  readonly start_mElevation: number;
+  readonly aerodrome_ft: number;
+  readonly surface: Surface;
+  readonly tora_m: number;
+  readonly toda_m: number;
+  readonly asda_m: number;
+  readonly lda_m: number;
+  readonly hasClearway: boolean;
+  readonly hasStopway: boolean;
+  readonly displaced_m: number;
+  readonly lineUp_m: number;
+  /** Beyond the far end and beyond the near one; undefined where nobody has looked. */
+  readonly ahead: readonly PlacedObstacle[] | undefined;
+  readonly behind: readonly PlacedObstacle[] | undefined;
+}
+
+/** A speed that is flown: rounded up to a whole knot first, then calibrated where the data allow. */
+export interface FlownSpeed {
+  readonly kias: number;
+  readonly kcas: number | undefined;
+}
+
+/** Everything about a request that does not change with the weather. */
+export interface Situation<T extends TakeoffData | LandingData = TakeoffData | LandingData> {
+  readonly phase: 'takeoff' | 'landing';
+  readonly data: PerformanceData;
+  readonly configuration: string;
+  readonly flap: string;
+  readonly table: T | undefined;
+  readonly climb: ClimbData | undefined;
+  readonly mass_kg: number;
+  readonly maximumMass_kg: number;
+  readonly runway: RunwayInUse;
+  readonly set: FactorSet;
+  readonly safety: 'of the set' | 'none';
+  readonly policies: Policies;
+  readonly confirmed: ReadonlySet<string>;
+  readonly reading: Omit<ReadingMode, 'worse'>;
+  readonly personalCrosswind_kt: number | undefined;
+  readonly personalTailwind_kt: number | undefined;
+  readonly notes: readonly Reason[];
+}
+
+/** A measure of a request in one unit; the reader has already held its unit against its kind. */
+export function inUnit(measured: { value: number; unit: UnitWord }, unit: UnitWord): number {
+  return convert(measured.value, measured.unit, unit) as number;
+}
+
+/** Settles everything that does not change with the weather. */
+export function situationOf(request: TakeoffRequest | LandingRequest): Situation {
+  const phase = phaseOf(request);
+  const data = request.performanceData;
+  const configuration = request.configuration ?? (data.configurations.find((each) => each.phase === phase)?.id as string);
+  const flap = data.configurations.find(({ id }) => id === configuration)?.flap as string;
+  const use = phase === 'takeoff' ? 'initial' : 'balked landing';
+  const policies = settle(request.policies ?? {});
+  const notes: Reason[] = [];
+  const { personalLimits } = request;
+  return {
+    phase,
+    data,
+    configuration,
+    flap,
+    table: data[phase].find((each) => each.configuration === configuration),
+    climb: data.climb.find((each) => each.configuration === configuration && each.use === use),
+    mass_kg: inUnit(request.mass, 'kg'),
+    maximumMass_kg: inUnit(phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding, 'kg'),
+    runway: runwayInUse(request, notes),
+    set: factorSets[request.factorSet],
+    safety: request.safetyFactor ?? 'of the set',
+    policies,
+    confirmed: new Set((request.policies?.confirmations ?? []).map(({ factorId }) => factorId)),
+    reading: { favourableEdge: policies.favourableEdge, between: policies.betweenPrintedValues },
+    personalCrosswind_kt: personalLimits?.crosswind === undefined ? undefined : inUnit(personalLimits.crosswind, 'kt'),
+    personalTailwind_kt: personalLimits?.tailwind === undefined ? undefined : inUnit(personalLimits.tailwind, 'kt'),
+    notes,
+  };
+}
+
+function settle(given: PoliciesGiven): Policies {
+  const number = (measured: { value: number; unit: UnitWord } | undefined, unit: UnitWord, otherwise: number) =>
+    measured === undefined ? otherwise : inUnit(measured, unit);
+  const d = policyDefaults;
+  return {
+    headwindShare: number(given.headwindShare, 'ratio', d.headwindShare.default),
+    tailwindShare: number(given.tailwindShare, 'ratio', d.tailwindShare.default),
+    demonstratedCrosswind: given.demonstratedCrosswind ?? d.demonstratedCrosswind.default,
+    favourableEdge: given.favourableEdge ?? d.favourableEdge.default,
+    betweenPrintedValues: given.betweenPrintedValues ?? d.betweenPrintedValues.default,
+    humidity: given.humidity ?? d.humidity.default,
+    speedAdditionInDistance: given.speedAdditionInDistance ?? d.speedAdditionInDistance.default,
+    verticalClearance: number(given.verticalClearance, 'ftHeight', d.verticalClearance.default),
+    approachClearance: number(given.approachClearance, 'ftHeight', d.approachClearance.default),
+    approachAngle: number(given.approachAngle, 'deg', d.approachAngle.default),
+    reactionTime: number(given.reactionTime, 's', d.reactionTime.default),
+  };
+}
+
+function runwayInUse(request: TakeoffRequest | LandingRequest, notes: Reason[]): RunwayInUse {
+  const { runway, runwayInUse: inUse } = request;
+  const [a, b] = runway.ends;
+  const [near, far] = a.designator === inUse ? [a, b] : [b, a];
+  const length_m = inUnit(runway.length, 'm');
+  const start = inUnit(near.elevation, 'mElevation');
+  const end = inUnit(far.elevation, 'mElevation');
+  const highest_ft = Math.max(inUnit(near.elevation, 'ftElevation'), inUnit(far.elevation, 'ftElevation'));
+  const declared = near.declaredDistances ?? {};
+  const lineUp_m = 'lineUpLoss' in request && request.lineUpLoss !== undefined ? inUnit(request.lineUpLoss, 'm') : 0;
+  const displaced_m = near.displacedThreshold === undefined ? 0 : inUnit(near.displacedThreshold, 'm');
+  const tora = declared.TORA === undefined ? length_m : inUnit(declared.TORA, 'm');
+  const toda = declared.TODA === undefined ? tora : inUnit(declared.TODA, 'm');
+  const asda = declared.ASDA === undefined ? tora : inUnit(declared.ASDA, 'm');
+  const placed = (designator: string) =>
+    runway.obstacles
+      ?.filter((obstacle) => obstacle.end === designator)
+      .map(({ name, beyond, topElevation, groundElevation, height }) => ({
+        name,
+        beyond_m: inUnit(beyond, 'm'),
+        top_mElevation:
+          topElevation !== undefined
+            ? inUnit(topElevation, 'mElevation')
+            : inUnit(groundElevation as never, 'mElevation') + inUnit(height as never, 'mHeight'),
+      }));
+  return {
+    designator: near.designator,
+    direction_deg: directionForWind(request, near.direction, notes),
+    directionFrom: near.directionFrom ?? 'survey',
+    length_m,
+    slope_percent: ((end - start) / length_m) * 100,
+    start_mElevation: start,
+    aerodrome_ft: runway.aerodromeElevation === undefined ? highest_ft : inUnit(runway.aerodromeElevation, 'ftElevation'),
+    surface: runway.surface,
+    tora_m: tora - lineUp_m,
+    toda_m: toda - lineUp_m,
+    asda_m: asda - lineUp_m,
+    lda_m: declared.LDA === undefined ? length_m - displaced_m : inUnit(declared.LDA, 'm'),
+    hasClearway: toda > tora,
+    hasStopway: asda > tora,
+    displaced_m,
+    lineUp_m,
+    ahead: placed(far.designator),
+    behind: placed(near.designator),
+  };
+}
+
+/** The runway direction against the north of the wind; converted through the variation given where they differ. */
+function directionForWind(
+  request: TakeoffRequest | LandingRequest,
+  direction: { value: number; unit: 'degTrue' | 'degMagnetic' },
+  notes: Reason[],
+): number {
+  const { from, range } = request.weather.wind;
+  const north = typeof from === 'string' ? range?.from.unit : from.unit;
+  const { variation } = request;
+  if (north === undefined || north === direction.unit || variation === undefined) return direction.value;
+  const given = direction.value as TrueDirection & MagneticDirection;
+  const value = quantityOf(variation.value);
+  const converted: number =
+    north === 'degTrue' ? trueFromMagnetic({ direction: given, variation: value }) : magneticFromTrue({ direction: given, variation: value });
+  const words = (unit: string) => (unit === 'degTrue' ? 'true' : 'magnetic');
+  const hemisphere = variation.value.value < 0 ? 'W' : 'E';
+  notes.push({
+    code: 'north-converted',
+    parameters: {
+      given_deg: direction.value,
+      givenNorth: words(direction.unit),
+      converted_deg: converted,
+      convertedNorth: words(north),
+      variation: `${Math.abs(variation.value.value).toFixed(1)}° ${hemisphere}`,
+      source: variation.source,
+    },
+  });
+  return converted;
+}
+
+/** The speed printed for this mass, rounded up to a whole knot, with an addition before rounding. */
+export function flownSpeed(situation: Situation, speeds: Table<'kias'>, addition_kt = 0): FlownSpeed | undefined {
+  const reading = bracketTable(speeds, { mass: situation.mass_kg }, { ...situation.reading, worse: 'greater' });
+  if (!reading.ok) return undefined;
+  const kias = roundUp(interpolateCell(reading.bracket) + addition_kt);
+  return { kias, kcas: calibrated(situation, situation.flap, kias) };
+}
+
+/** An indicated airspeed through the data's own calibration for that flap; none without one. */
+export function calibrated(situation: Situation, flap: string, kias: number): number | undefined {
+  const calibration = calibrationTable(situation.data, flap);
+  const reading = calibration === undefined ? undefined : bracketCalibration(calibration, kias);
+  return reading?.ok === true ? interpolateCell(reading.bracket) : undefined;
+}

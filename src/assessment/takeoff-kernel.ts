@@ -1,0 +1,96 @@
+import type { TakeoffData } from '../aircraft/index.ts';
+import { speedFactor } from '../distance/index.ts';
+import type { CalibratedAirspeed } from '../units/index.ts';
+import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
+import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
+import type { Conditions } from './conditions.ts';
+import { atMost, type Judged, undetermined } from './criterion.ts';
+import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
+import { type TakeoffSafety, takeoffSafety } from './safety.ts';
+import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
+import { type FlownSpeed, flownSpeed, type Situation } from './situation.ts';
+import type { Recorder } from './step.ts';
+
+/** A situation with the speeds of its take-off. */
+export interface TakeoffSituation extends Situation<TakeoffData> {
+  readonly liftOff: FlownSpeed | undefined;
+  readonly tableLiftOff: FlownSpeed | undefined;
+  readonly atScreen: FlownSpeed | undefined;
+}
+
+/** What the take-off kernel finds, in plain figures. */
+export interface TakeoffFigures {
+  readonly air: Air;
+  readonly wind: Wind;
+  readonly chain: Chain;
+  readonly safety: TakeoffSafety;
+  readonly climb: Climb;
+  readonly obstacles: readonly ClimbOutObstacle[];
+  readonly judged: readonly Judged[];
+}
+
+/** Adds the speeds of the take-off, which depend on mass and configuration alone. */
+export function withTakeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSituation {
+  const table = situation.table as TakeoffData | undefined;
+  const speed = (speeds: TakeoffData['liftOffSpeed'] | undefined, addition: number) =>
+    speeds === undefined ? undefined : flownSpeed(situation, speeds, addition);
+  return {
+    ...situation,
+    table,
+    liftOff: speed(table?.liftOffSpeed, addition_kt),
+    tableLiftOff: speed(table?.liftOffSpeed, 0),
+    atScreen: speed(table?.speedAtScreenHeight, addition_kt),
+  };
+}
+
+/** The corrected take-off distance of the day; break-evens come through here as well. */
+export function takeoffChain(r: Recorder, situation: TakeoffSituation, air: Air, used_kt: number, overrides?: Overrides): Chain {
+  const chain = distanceChain(r, situation, air, used_kt, overrides);
+  const { liftOff, tableLiftOff, policies } = situation;
+  if (chain.missing.length > 0 || liftOff === undefined || tableLiftOff === undefined || liftOff.kias === tableLiftOff.kias) return chain;
+  if (policies.speedAdditionInDistance === 'ignored') {
+    r.decide('speed-addition-ignored', {});
+    return chain;
+  }
+  if (liftOff.kcas === undefined || tableLiftOff.kcas === undefined) {
+    const missing = { code: 'no-calibration', parameters: { flap: situation.flap, speed_kias: liftOff.kias, purpose: 'the cost of the speed addition' } } as const;
+    return { ...chain, missing: [missing] };
+  }
+  const speeds = { speed: liftOff.kcas as CalibratedAirspeed, tableSpeed: tableLiftOff.kcas as CalibratedAirspeed };
+  const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, speeds);
+  r.decide('speed-addition-paid', { speed_kias: liftOff.kias, table_kias: tableLiftOff.kias, speed_kcas: liftOff.kcas, table_kcas: tableLiftOff.kcas });
+  // The addition costs ground roll only; the airborne distance is flown at the screen speed.
+  const extra_m = chain.roll_m * (factor - 1);
+  const distance_m = chain.distance_m + extra_m;
+  return {
+    ...chain,
+    distance_m,
+    roll_m: chain.roll_m + extra_m,
+    stairs: [...chain.stairs, { step: 'speed addition', factor: distance_m / chain.distance_m, total_m: distance_m }],
+  };
+}
+
+/** The take-off of one situation in one weather: every criterion, by one path for fast and explained results. */
+export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditions: Conditions): TakeoffFigures {
+  const air = airOf(r, situation, conditions);
+  const wind = windOf(r, situation, conditions);
+  const chain = takeoffChain(r, situation, air, wind.used_kt);
+  const safety = takeoffSafety(r, situation, chain);
+  const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen?.kcas);
+  const distances = { factored_m: safety.factored_m, unfactored_m: chain.distance_m, missing: chain.missing };
+  const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
+  const run = { id: 'takeoff-run', subject: 'take-off run', quantity: 'ground roll with the safety factor', unit: 'm', limitStatus: 'distance available' } as const;
+  const runCriterion =
+    chain.missing.length > 0
+      ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
+      : atMost(run, chain.roll_m * safety.factor, situation.runway.tora_m, chain.kind);
+  const used = [...chain.used, ...safety.used];
+  const judged = [
+    massCriterion(situation),
+    withholdRecalled(situation, runCriterion, used),
+    withholdRecalled(situation, safety.judged, used),
+    ...overObstacles.map((each) => withholdRecalled(situation, each, used)),
+    ...windCriteria(situation, wind),
+  ];
+  return { air, wind, chain, safety, climb, obstacles, judged };
+}
