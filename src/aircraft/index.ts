@@ -20,7 +20,6 @@ export type {
   WindCorrection,
   WindValue,
 } from './performance-data.ts';
-export { performanceDataSchema } from './performance-data-schema.ts';
 export { type Finding, plausibilityFindings } from './plausibility.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
 export {

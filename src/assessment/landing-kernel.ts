@@ -11,7 +11,7 @@ import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
 import type { Reason } from './reason.ts';
 import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
 import { calibrated, type FlownSpeed, flownSpeed, type Situation } from './situation.ts';
-import type { Recorder } from './step.ts';
+import { callThrough, type Recorder } from './step.ts';
 import type { Mark } from './takeoff-marks.ts';
 
 const foot = 0.3048;
@@ -24,8 +24,6 @@ export interface LandingFigures {
   readonly chain: Chain;
   readonly factor: number;
   readonly available_m: number;
-  readonly lost_m: number;
-  readonly notes: readonly Reason[];
   readonly judged: readonly Judged[];
 }
 
@@ -66,8 +64,21 @@ export function landingFigures(r: Recorder, situation: LandingSituation, conditi
   const wind = windOf(r, situation, conditions);
   const speeds = approachOf(r, situation, conditions, addition_kt);
   const chain = landingChain(r, situation, air, wind.used_kt, speeds);
-  const lost = lostOnApproach(r, situation);
+  const { judged: distance, used, factor, available_m } = landingDistance(r, situation, chain);
+  const notLooked = { id: 'approach-obstacles', subject: 'approach obstacles', quantity: 'obstacles on the approach', unit: 'm', limitStatus: 'clearance asked' } as const;
+  const judged = [
+    massCriterion(situation),
+    distance,
+    ...(situation.runway.behind === undefined ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])] : []),
+    ...windCriteria(situation, wind),
+  ];
+  return { air, wind, approach: speeds?.flown, chain: { ...chain, used }, factor, available_m, judged };
+}
+
+/** The factored landing distance against what the approach obstacles leave of the distance available. */
+function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain) {
   const { runway, set, safety, table } = situation;
+  const lost = lostOnApproach(r, situation);
   const available_m = runway.lda_m - lost.lost_m;
   const isUnfactored = safety === 'none' || table?.includes.safetyFactor === true;
   if (safety === 'none') r.decide('safety-factor-none', {});
@@ -75,20 +86,19 @@ export function landingFigures(r: Recorder, situation: LandingSituation, conditi
   const factor = isUnfactored ? 1 : set.landing.safety.factor;
   const used: FactorOrigin[] = [...chain.used, ...(isUnfactored ? [] : [set.landing.safety])];
   const named = { id: 'landing-distance', subject: 'landing distance', quantity: 'landing distance required', unit: 'm', limitStatus: 'distance available' } as const;
-  const required = chain.missing.length > 0 ? undefined : r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor as Ratio] });
-  const reasons = [...chain.missing, ...lost.missing];
-  const distance =
-    required === undefined || lost.missing.length > 0
-      ? undetermined(named, 'at most', reasons, available_m)
-      : atMost(named, required, available_m, chain.kind, lost.notes);
-  const notLooked = { id: 'approach-obstacles', subject: 'approach obstacles', quantity: 'obstacles on the approach', unit: 'm', limitStatus: 'clearance asked' } as const;
-  const judged = [
-    massCriterion(situation),
-    withholdRecalled(situation, distance, used),
-    ...(runway.behind === undefined ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])] : []),
-    ...windCriteria(situation, wind),
-  ];
-  return { air, wind, approach: speeds?.flown, chain: { ...chain, used }, factor, available_m, lost_m: lost.lost_m, notes: lost.notes, judged };
+  const missing = [...chain.missing, ...lost.missing];
+  if (missing.length > 0) return { judged: undetermined(named, 'at most', missing, Math.floor(available_m)), used, factor, available_m, lost };
+  const required = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor as Ratio] });
+  const judged = withholdRecalled(situation, atMost(named, required, available_m, chain.kind, lost.notes), used);
+  return { judged, used, factor, available_m, lost };
+}
+
+/** The distance criterion alone, for break-evens and for the spread of a reported direction. */
+export function judgeLandingDistance(situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined, overrides: Overrides): Judged {
+  const air = airOf(callThrough, situation, conditions);
+  const wind = windOf(callThrough, situation, conditions);
+  const speeds = approachOf(callThrough, situation, conditions, addition_kt);
+  return landingDistance(callThrough, situation, landingChain(callThrough, situation, air, wind.used_kt, speeds, overrides)).judged;
 }
 
 /** The most that any obstacle before the threshold takes off the landing distance available. */

@@ -8,10 +8,12 @@ import {
   type Percent,
   type PressureAltitude,
 } from '../units/index.ts';
-import type { Parameters, Reason } from './reason.ts';
+import type { Parameters } from './parameters.ts';
 
 /** One sentence of an assessment, with its code and figures so that an app can translate it. */
-export interface Sentence extends Reason {
+export interface Sentence {
+  readonly code: SentenceCode;
+  readonly parameters: Parameters;
   readonly text: string;
 }
 

@@ -15,7 +15,12 @@ export type Surface =
 /** What about a surface costs distance; a factor covers one or more of these, and none may stay uncovered. */
 export type SurfaceAspect = 'grass' | 'long grass' | 'wet' | 'soft ground' | 'gravel' | 'snow';
 
-/** Everything about a surface that differs from hard, dry and paved. */
+/**
+ * Everything about a surface that differs from hard, dry and paved.
+ *
+ * @example
+ * surfaceAspects({ kind: 'gravel', condition: 'wet' }) // => ['gravel', 'wet']
+ */
 export function surfaceAspects(surface: Surface): SurfaceAspect[] {
   if (surface.kind === 'snow') return ['snow'];
   const wet: SurfaceAspect[] = surface.condition === 'wet' ? ['wet'] : [];
@@ -26,7 +31,12 @@ export function surfaceAspects(surface: Surface): SurfaceAspect[] {
   return [grass, ...wet, ...soft];
 }
 
-/** A surface in words: `wet grass up to 20 cm on firm ground`. */
+/**
+ * A surface in words.
+ *
+ * @example
+ * surfaceInWords({ kind: 'grass', condition: 'wet', length: 'up to 20 cm', ground: 'firm' }) // => 'wet grass up to 20 cm on firm ground'
+ */
 export function surfaceInWords(surface: Surface): string {
   if (surface.kind === 'snow') return 'snow';
   if (surface.kind !== 'grass') return `${surface.condition} ${surface.kind}`;

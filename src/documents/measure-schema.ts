@@ -33,5 +33,5 @@ export const calendarDate = v.pipe(
 
 /** A bound in another unit, to six digits: a bound is a round number, not a measurement. */
 function bound(value: number, from: UnitWord, to: UnitWord): number {
-  return Number((convert(value, from, to) ?? Number.NaN).toPrecision(6));
+  return Number((convert(value, from, to) ?? value).toPrecision(6));
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { interpolateCell, interpolateTable, type Table } from '../../src/aircraft/index.ts';
-import { DomainError, degC, ftPA, kg, lb, toKg } from '../../src/units/index.ts';
+import { DomainError, degC, ftPA, kg, kilogramsFromPounds, lb } from '../../src/units/index.ts';
 
 /** An invented table on all three axes: every step up along any axis is longer. */
 const figure = (i: number, j: number, k: number) => 200 + 40 * i + 25 * j * j + 15 * k + 10 * i * k;
@@ -62,7 +62,7 @@ describe('interpolateTable', () => {
         [1000, 1080],
       ],
     } as const;
-    const at = { mass: toKg(lb(2200)), temperature: degC(10) };
+    const at = { mass: kilogramsFromPounds(lb(2200)), temperature: degC(10) };
     expect(interpolateTable({ table, at, worse: 'greater' })).toBeCloseTo(940, 9);
   });
 

@@ -9,7 +9,15 @@ export interface SurfaceEffect {
   readonly kind: FactorKind | 'no bound';
 }
 
-/** Finds the factors of a set for a surface: the harsher of a declared chain replaces the milder, the rest multiply. */
+/**
+ * Finds the factors of a set for a surface: the harsher of a declared chain replaces the milder, the rest multiply.
+ *
+ * @example
+ * const { takeoff } = factorSets['uk-light-aeroplane-leaflet'];
+ * const { factors } = surfaceEffect(takeoff, { kind: 'grass', condition: 'wet', length: 'up to 20 cm', ground: 'firm' });
+ * factors.map(({ factor }) => factor) // => [1.3]
+ * surfaceEffect(takeoff, { kind: 'gravel', condition: 'dry' }).uncovered // => ['gravel']
+ */
 export function surfaceEffect(corrections: PhaseCorrections, surface: Surface): SurfaceEffect {
   const aspects = surfaceAspects(surface);
   const applicable = corrections.surfaces.filter((candidate) => applies(candidate, surface, aspects));

@@ -1,0 +1,69 @@
+import { type TableAxis } from '../aircraft/index.ts';
+import type { Fault, ReadResult } from '../documents/index.ts';
+import { DomainError } from '../units/index.ts';
+import { convert } from '../units/unit-table.ts';
+import { type BreakEven, breakEven } from './break-even.ts';
+import type { Conditions } from './conditions.ts';
+import type { Judged } from './criterion.ts';
+import { inUnit, type Situation } from './situation.ts';
+
+/**
+ * Runs an assessment whose document was read without faults. A formula that refuses what the schemas let through is
+ * reported as a fault like any other: nothing a pilot may enter makes an assessment throw.
+ */
+export function guarded<T>(assess: () => T): ReadResult<T> {
+  try {
+    return { ok: true, value: assess() };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const fault: Fault = { path: error.detail.parameter, message: error.message };
+    return { ok: false, faults: [fault] };
+  }
+}
+
+/** What a distance criterion becomes when one thing changes and everything else stays. */
+export interface Variations {
+  readonly wind: (wind_kt: number) => Judged;
+  readonly surface: (factor: number) => Judged;
+  readonly mass: (mass_kg: number) => Judged;
+  readonly temperature: (conditions: Conditions) => Judged;
+}
+
+/** The four break-evens of a distance criterion, each within the range that the table prints. */
+export function breakEvens(situation: Situation, conditions: Conditions, vary: Variations): BreakEven[] {
+  const { table, maximumMass_kg, policies } = situation;
+  if (table === undefined) return [];
+  const found: BreakEven[] = [];
+  const tailwind = table.corrections.tailwind;
+  if (tailwind !== undefined) {
+    const range = { from: 0, to: inUnit(tailwind.upTo, 'kt') };
+    found.push(breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => isWithin(vary.wind(-knots))));
+  }
+  found.push(breakEven({ quantity: 'surface factor', unit: 'ratio', from: 1, to: 3, step: 0.001 }, (factor) => isWithin(vary.surface(factor))));
+  const mass = table.distance.axes.find(({ quantity }) => quantity === 'mass');
+  if (mass !== undefined) {
+    const ends = endsOf(mass, 'kg');
+    const range = { from: ends.from, to: Math.min(ends.to, maximumMass_kg) };
+    found.push(breakEven({ quantity: 'mass', unit: 'kg', ...range, step: 1 }, (kg) => isWithin(vary.mass(kg))));
+  }
+  const temperature = table.distance.axes.find(({ quantity }) => quantity === 'temperature');
+  if (temperature !== undefined) {
+    // Below the dew point there is no such air: under the policy of virtual temperature the range starts there.
+    const byVirtual = policies.humidity === 'virtual temperature' && conditions.dewPoint_degC !== undefined;
+    const { dewPoint_degC, ...dry } = conditions;
+    const ends = endsOf(temperature, 'degC');
+    const from = byVirtual ? Math.max(ends.from, dewPoint_degC ?? ends.from) : ends.from;
+    const at = (degC: number): Conditions => ({ ...dry, dewPoint_degC: byVirtual ? dewPoint_degC : undefined, temperature_degC: degC });
+    found.push(breakEven({ quantity: 'temperature', unit: 'degC', from, to: ends.to, step: 1 }, (degC) => isWithin(vary.temperature(at(degC)))));
+  }
+  return found;
+}
+
+function isWithin(judged: Judged): boolean {
+  return judged.verdict === 'within';
+}
+
+function endsOf(axis: TableAxis, unit: 'kg' | 'degC'): { from: number; to: number } {
+  const inAxisUnit = (value: number | undefined) => convert(value as number, axis.unit, unit) as number;
+  return { from: inAxisUnit(axis.values[0]), to: inAxisUnit(axis.values[axis.values.length - 1]) };
+}

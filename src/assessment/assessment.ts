@@ -1,0 +1,108 @@
+import type { Measure } from '../units/index.ts';
+import type { LimitStatus, Verdict } from './criterion.ts';
+import type { LandingRequest, TakeoffRequest } from './request.ts';
+import type { Sentence } from './sentences.ts';
+import type { TraceStep } from './step.ts';
+
+interface CriterionBase {
+  readonly id: string;
+  /** What it is about: `take-off distance`, or the name of an obstacle. */
+  readonly subject: string;
+  readonly quantity: string;
+  readonly sense: 'at most' | 'at least';
+  readonly limitStatus: LimitStatus;
+  readonly reasons: readonly Sentence[];
+}
+
+/** A comparison that could be made. */
+export interface DecidedCriterion extends CriterionBase {
+  readonly verdict: 'within' | 'outside';
+  readonly value: Measure;
+  readonly limit: Measure;
+  /** Positive is favourable, whatever the sense. */
+  readonly margin: Measure;
+}
+
+/** A comparison that could not be made; it has no margin, but reasons, and bounds where they are known. */
+export interface UndeterminedCriterion extends CriterionBase {
+  readonly verdict: 'undetermined';
+  readonly limit?: Measure;
+  readonly atLeast?: Measure;
+  readonly atMost?: Measure;
+}
+
+/** Ask for the verdict first: only a decided criterion has a margin. */
+export type Criterion = DecidedCriterion | UndeterminedCriterion;
+
+/** One tread of the stairs in metres. */
+export interface StairStep {
+  readonly step: string;
+  readonly factor: number;
+  readonly added: Measure<'m'>;
+  readonly total: Measure<'m'>;
+}
+
+/** The distance required built up from the manual's figure, against the distance available. */
+export interface Stairs {
+  readonly steps: readonly StairStep[];
+  readonly required: Measure<'m'>;
+  readonly available: Measure<'m'>;
+}
+
+/** Where the distance criterion turns while everything else stays. */
+export interface BreakEvenFound {
+  readonly quantity: string;
+  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange';
+  readonly value?: Measure;
+  readonly range: { readonly from: Measure; readonly to: Measure };
+}
+
+/** A mark on the ground, from where the roll starts or from the landing threshold. */
+export interface MarkFound {
+  readonly id: string;
+  readonly at?: Measure<'m'>;
+  readonly shareOfRunway?: Measure<'percent'>;
+  readonly speed?: Measure<'kias'>;
+  readonly reasons: readonly Sentence[];
+}
+
+/** A speed, by name, with how it is flown. */
+export interface SpeedFound {
+  readonly name: string;
+  readonly speed: Measure<'kias'>;
+  readonly calibrated?: Measure<'kcas'>;
+}
+
+/** One step of the working, or one decision in words. */
+export type WorkingEntry = TraceStep | ({ readonly kind: 'decision' } & Sentence);
+
+interface AssessmentBase {
+  readonly version: string;
+  readonly verdict: Verdict;
+  readonly headline: readonly Sentence[];
+  readonly reasons: readonly Sentence[];
+  readonly criteria: readonly Criterion[];
+  /** Absent where the distance is undetermined. */
+  readonly stairs?: Stairs;
+  readonly breakEvens: readonly BreakEvenFound[];
+  readonly marks: readonly MarkFound[];
+  readonly speeds: readonly SpeedFound[];
+  readonly advice: readonly Sentence[];
+  readonly hazards: readonly Sentence[];
+  readonly dataNotes: readonly Sentence[];
+  readonly notAssessed: readonly string[];
+  readonly limitsOfUse: readonly string[];
+  readonly trace: readonly WorkingEntry[];
+}
+
+/** A finished take-off assessment with its working. */
+export interface TakeoffAssessment extends AssessmentBase {
+  readonly schema: 'groundroll/takeoff-assessment/1';
+  readonly request: TakeoffRequest;
+}
+
+/** A finished landing assessment with its working. */
+export interface LandingAssessment extends AssessmentBase {
+  readonly schema: 'groundroll/landing-assessment/1';
+  readonly request: LandingRequest;
+}

@@ -1,0 +1,109 @@
+import type { ReadResult } from '../documents/index.ts';
+import { type Bound, DomainError, demand } from '../units/index.ts';
+import { explainLanding, landingAdditionOf, landingSituationOf } from './assess-landing.ts';
+import { explainTakeoff, takeoffSituationOf } from './assess-takeoff.ts';
+import { guarded } from './assess.ts';
+import type { LandingAssessment, TakeoffAssessment } from './assessment.ts';
+import { type Conditions, conditionsOf } from './conditions.ts';
+import { type Judged, overall, type Verdict } from './criterion.ts';
+import { landingFigures } from './landing-kernel.ts';
+import { readLandingRequest, readTakeoffRequest, readWeather } from './read-request.ts';
+import type { LandingRequest, TakeoffRequest, Weather } from './request.ts';
+import { callThrough } from './step.ts';
+import { takeoffFigures } from './takeoff-kernel.ts';
+
+/** The verdicts of one weather, without words. */
+export interface Comparison {
+  readonly verdict: Verdict;
+  readonly criteria: readonly Pick<Judged, 'id' | 'subject' | 'verdict' | 'value' | 'limit' | 'margin'>[];
+  /** Why the conditions were refused, where they were; the verdict is then undetermined. */
+  readonly refused?: DomainError['detail'];
+}
+
+/** A situation that waits for weathers: the same computation as the full assessment, with and without its working. */
+export interface Prepared<T> {
+  /** Fast: verdicts and figures. Directions are against the north of the wind in the prepared request. */
+  compare(conditions: Conditions): Comparison;
+  /** Explained: the same figures with words and working. */
+  assess(weather: Weather): ReadResult<T>;
+}
+
+const bounds = {
+  speed_kt: { unit: 'kt', min: 0, max: 100, source: 'bounds of a request' },
+  gust_kt: { unit: 'kt', min: 0, max: 100, source: 'bounds of a request' },
+  temperature_degC: { unit: 'degC', min: -40, max: 50, source: 'bounds of a request' },
+} satisfies Record<string, Bound>;
+
+/**
+ * Prepares a take-off for many weathers on one runway with one mass.
+ *
+ * @param request - a take-off request; its weather is the first of many.
+ * @returns the prepared take-off, or the faults of the request.
+ *
+ * @example
+ * prepareTakeoff({ schema: 'groundroll/takeoff-request/1' } as never).ok // => false
+ */
+export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<TakeoffAssessment>> {
+  const read = readTakeoffRequest(request);
+  if (!read.ok) return read;
+  const situation = takeoffSituationOf(read.value);
+  return {
+    ok: true,
+    value: {
+      compare: (conditions) => comparison(conditions, () => takeoffFigures(callThrough, situation, conditions).judged),
+      assess: (weather) => again(read.value, weather, readTakeoffRequest, (each) => explainTakeoff(each, situation, conditionsOf(each.weather))),
+    },
+  };
+}
+
+/**
+ * Prepares a landing for many weathers on one runway with one mass.
+ *
+ * @param request - a landing request; its weather is the first of many.
+ * @returns the prepared landing, or the faults of the request.
+ *
+ * @example
+ * prepareLanding({ schema: 'groundroll/landing-request/1' } as never).ok // => false
+ */
+export function prepareLanding(request: LandingRequest): ReadResult<Prepared<LandingAssessment>> {
+  const read = readLandingRequest(request);
+  if (!read.ok) return read;
+  const situation = landingSituationOf(read.value);
+  const addition_kt = landingAdditionOf(read.value);
+  return {
+    ok: true,
+    value: {
+      compare: (conditions) => comparison(conditions, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
+      assess: (weather) => again(read.value, weather, readLandingRequest, (each) => explainLanding(each, situation, conditionsOf(each.weather))),
+    },
+  };
+}
+
+function comparison(conditions: Conditions, judge: () => readonly Judged[]): Comparison {
+  try {
+    for (const key of Object.keys(bounds) as (keyof typeof bounds)[]) demand(key, conditions[key], bounds[key]);
+    const criteria = judge();
+    return { verdict: overall(criteria), criteria };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { verdict: 'undetermined', criteria: [], refused: error.detail };
+  }
+}
+
+/** The request again with another weather, which must state its wind against the same north as the first. */
+function again<Q extends TakeoffRequest | LandingRequest, T>(
+  request: Q,
+  weather: Weather,
+  readRequest: (json: unknown) => ReadResult<Q>,
+  explain: (request: Q) => T,
+): ReadResult<T> {
+  const readAgain = readWeather(weather);
+  if (!readAgain.ok) return readAgain;
+  const north = ({ from }: Weather['wind']) => (typeof from === 'string' ? undefined : from.unit);
+  const [first, now] = [north(request.weather.wind), north(readAgain.value.wind)];
+  if (now !== undefined && now !== first) {
+    return { ok: false, faults: [{ path: 'weather.wind.from', message: `the prepared request states its wind in ${first ?? 'no direction'}, this weather in ${now}` }] };
+  }
+  const read = readRequest({ ...request, weather: readAgain.value });
+  return read.ok ? guarded(() => explain(read.value)) : read;
+}

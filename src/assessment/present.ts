@@ -1,0 +1,165 @@
+import { plausibilityFindings } from '../aircraft/index.ts';
+import { formatValue, type Measure, measure, roundUp } from '../units/index.ts';
+import type { UnitWord } from '../units/unit-table.ts';
+import type { Air, Wind } from './air-and-wind.ts';
+import type { BreakEvenFound, Criterion, MarkFound, SpeedFound, Stairs, WorkingEntry } from './assessment.ts';
+import type { BreakEven } from './break-even.ts';
+import type { Conditions } from './conditions.ts';
+import { type Judged, limiting, overall, type Verdict } from './criterion.ts';
+import type { Chain } from './distance-chain.ts';
+import type { Reason } from './reason.ts';
+import { type Sentence, sentence } from './sentences.ts';
+import type { FlownSpeed, Situation } from './situation.ts';
+import type { TraceEntry } from './step.ts';
+import type { Mark } from './takeoff-marks.ts';
+
+const verdictWords: Readonly<Record<Verdict, string>> = { within: 'within limits', outside: 'outside limits', undetermined: 'undetermined' };
+
+/** A verdict as it is printed. */
+export function verdictInWords(verdict: Verdict): string {
+  return verdictWords[verdict];
+}
+
+export function worded(reasons: readonly Reason[]): Sentence[] {
+  return reasons.map(({ code, parameters }) => sentence(code, parameters));
+}
+
+/** A plain figure as a measure of a document. */
+function figure<U extends UnitWord>(value: number, unit: U): Measure<U> {
+  return { value, unit };
+}
+
+export function criterionOf(judged: Judged): Criterion {
+  const { id, subject, quantity, sense, limitStatus, unit, value, limit, margin, atLeast, atMost, verdict } = judged;
+  const base = { id, subject, quantity, sense, limitStatus, reasons: worded(judged.reasons) };
+  if (verdict !== 'undetermined' && value !== undefined && limit !== undefined && margin !== undefined) {
+    return { ...base, verdict, value: figure(value, unit), limit: figure(limit, unit), margin: figure(margin, unit) };
+  }
+  return {
+    ...base,
+    verdict: 'undetermined',
+    ...(limit === undefined ? {} : { limit: figure(limit, unit) }),
+    ...(atLeast === undefined ? {} : { atLeast: figure(atLeast, unit) }),
+    ...(atMost === undefined ? {} : { atMost: figure(atMost, unit) }),
+  };
+}
+
+/** Margins in words: `59 m to spare`, `1 kt short`. */
+export function marginInWords(margin: number, unit: UnitWord): string {
+  const decimals = unit === 'percent' ? 1 : 0;
+  const size = formatValue(Math.abs(margin), unit, { decimals });
+  return margin < 0 ? `${size} short` : `${size} to spare`;
+}
+
+/** The head of a worksheet: the verdict, the tightest criterion, the air, and what must be said before any figure is used. */
+export function headlineOf(situation: Situation, conditions: Conditions, air: Air, chain: Chain, judged: readonly Judged[], used: Chain['used']): Sentence[] {
+  const tightest = limiting(judged);
+  const subject = `${situation.phase === 'takeoff' ? 'Take-off' : 'Landing'} on ${situation.runway.designator}`;
+  const verdict = verdictInWords(overall(judged));
+  const { pressure } = conditions;
+  const at = { elevation_ft: situation.runway.aerodrome_ft, pressureAltitude_ft: air.pressureAltitude_ft };
+  const secondHand = [...new Map(used.filter(({ access }) => access === 'second-hand').map((each) => [each.id, each])).values()];
+  return [
+    tightest.margin === undefined
+      ? sentence('verdict-undetermined', { subject, verdict, criterion: tightest.subject })
+      : sentence('verdict-with-limiting', { subject, verdict, criterion: tightest.subject, margin: marginInWords(tightest.margin, tightest.unit) }),
+    'qnh_hPa' in pressure
+      ? sentence('pressure-altitude', { ...at, qnh_hPa: pressure.qnh_hPa })
+      : sentence('pressure-altitude-from-qfe', { ...at, qfe_hPa: pressure.qfe_hPa }),
+    ...(situation.safety === 'none' ? [sentence('safety-factor-none')] : []),
+    ...(secondHand.length === 0 || chain.missing.length > 0 ? [] : [sentence('second-hand-factors', { factors: secondHand.map(({ id }) => id).join(', ') })]),
+  ];
+}
+
+export function stairsOf(chain: Chain, factor: number, available_m: number): Stairs | undefined {
+  if (chain.missing.length > 0) return undefined;
+  const totals = [...chain.stairs, { step: 'safety factor', factor, total_m: chain.distance_m * factor }];
+  const tenth = (metres: number) => figure(Number(metres.toFixed(1)), 'm');
+  const steps = totals.map(({ step, factor: by, total_m }, i) => ({
+    step,
+    factor: by,
+    added: tenth(i === 0 ? total_m : total_m - (totals[i - 1] as { total_m: number }).total_m),
+    total: tenth(total_m),
+  }));
+  return { steps, required: figure(roundUp(chain.distance_m * factor), 'm'), available: figure(Math.floor(available_m + 1e-9), 'm') };
+}
+
+export function breakEvenFound({ quantity, unit, answer, value, range }: BreakEven): BreakEvenFound {
+  const between = { from: figure(range.from, unit), to: figure(range.to, unit) };
+  return { quantity, answer, ...(value === undefined ? {} : { value: figure(value, unit) }), range: between };
+}
+
+export function markFound({ id, at_m, share, speed_kias, reason }: Mark): MarkFound {
+  return {
+    id,
+    ...(at_m === undefined ? {} : { at: figure(at_m, 'm') }),
+    ...(share === undefined ? {} : { shareOfRunway: figure(Math.floor(share * 100), 'percent') }),
+    ...(speed_kias === undefined ? {} : { speed: figure(speed_kias, 'kias') }),
+    reasons: reason === undefined ? [] : worded([reason]),
+  };
+}
+
+export function speedFound(name: string, speed: FlownSpeed | undefined): SpeedFound[] {
+  if (speed === undefined) return [];
+  const { kias, kcas } = speed;
+  return [{ name, speed: figure(kias, 'kias'), ...(kcas === undefined ? {} : { calibrated: figure(Number(kcas.toFixed(1)), 'kcas') }) }];
+}
+
+/** The manual's named speeds that belong to no table. */
+export function namedSpeeds(situation: Situation): SpeedFound[] {
+  return situation.data.speeds
+    .filter(({ name }) => name === 'V_X' || name === 'V_Y')
+    .map(({ name, flap, speed }) => ({ name: `${name}, flap ${flap}`, speed: measure(speed.value as never, 'kias') }));
+}
+
+/** What to beware of today, whatever the phase. */
+export function commonHazards(situation: Situation, conditions: Conditions, wind: Wind): Reason[] {
+  const { surface, slope_percent, ahead, behind } = situation.runway;
+  const hazards: Reason[] = [];
+  const add = (condition: boolean, code: Reason['code'], parameters: Reason['parameters'] = {}) => {
+    if (condition) hazards.push({ code, parameters });
+  };
+  const increment_kt = conditions.gust_kt - conditions.speed_kt;
+  add(wind.used_kt < 0, 'hazard-tailwind');
+  add(surface.kind === 'grass' && surface.condition === 'wet', 'hazard-wet-grass');
+  add((surface.kind === 'grass' && surface.ground === 'soft') || surface.kind === 'snow', 'hazard-soft-ground');
+  add(increment_kt > 0, 'hazard-gusts', { increment_kt });
+  add((ahead ?? []).length + (behind ?? []).length > 0, 'hazard-obstacles');
+  add(Math.abs(slope_percent) > situation.set[situation.phase].slope.upTo, 'hazard-steep-slope', { slope_percent });
+  add(situation.data.crosswind.some(({ status }) => status === 'demonstrated'), 'hazard-demonstrated');
+  return hazards;
+}
+
+/** What to know about the figures. */
+export function commonNotes(situation: Situation, conditions: Conditions, air: Air, wind: Wind): Reason[] {
+  const { components } = wind;
+  const { includes } = situation.table ?? {};
+  const notes: Reason[] = [...situation.notes];
+  const add = (condition: boolean, code: Reason['code'], parameters: Reason['parameters'] = {}) => {
+    if (condition) notes.push({ code, parameters });
+  };
+  add(conditions.from_deg === 'variable', 'direction-unknown');
+  add(conditions.from_deg !== 'variable', 'wind-components', {
+    headwind_kt: components.headwind,
+    crosswind_kt: components.crosswind,
+    crosswindAtGust_kt: components.crosswindAtGust,
+  });
+  add(conditions.range_deg !== undefined, 'direction-range', { from_deg: conditions.range_deg?.from ?? 0, to_deg: conditions.range_deg?.to ?? 0 });
+  add(!conditions.gustReported && conditions.speed_kt > 0, 'gust-unknown', { threshold_kt: Math.ceil(conditions.speed_kt + 10) });
+  add(true, 'density-altitude', { densityAltitude_ft: roundUp(air.densityAltitude_ft) });
+  add(air.humidDensityAltitude_ft !== undefined, 'humid-density-altitude', { densityAltitude_ft: roundUp(air.humidDensityAltitude_ft ?? 0) });
+  add(includes !== undefined, 'manual-includes', { safetyFactor: words(includes?.safetyFactor), windAccountability: words(includes?.windAccountability) });
+  add(situation.runway.ahead?.length === 0 && situation.runway.behind?.length === 0, 'obstacles-none');
+  for (const { path, message } of plausibilityFindings(situation.data)) add(true, 'plausibility', { path, message });
+  return notes;
+}
+
+function words(included: boolean | 'not stated' | undefined): string {
+  if (included === true) return 'included';
+  return included === false ? 'not included' : 'not stated';
+}
+
+export function workingOf(trace: readonly TraceEntry[]): WorkingEntry[] {
+  return trace.map((entry) => (entry.kind === 'step' ? entry : { kind: 'decision' as const, ...sentence(entry.code, entry.parameters) }));
+}
+
