@@ -7,7 +7,9 @@ import { subpaths } from './tools/subpaths.ts';
  * either, importing one formula pulls unrelated folders into an app's bundle.
  */
 export default defineConfig({
-  entry: subpaths,
+  // The conversion of directions is an entry of its own, though not a published one: it keeps the magnetic model out
+  // of the chunk that assessments import.
+  entry: { ...subpaths, 'internal/direction-conversion': 'src/magnetism/conversion.ts' },
   format: ['esm', 'cjs'],
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
   splitting: true,

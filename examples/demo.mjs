@@ -1,5 +1,5 @@
-// Without an argument: the four worksheets of the invented aeroplane at the invented field, in short.
-// With a file: the whole worksheet of the request in it. Faults go to the error output, with exit code 2.
+// Without an argument: the four worksheets of the invented aeroplane at the invented field.
+// With a file: the worksheet of the request in it. Faults go to the error output, with exit code 2.
 
 import { readFile } from 'node:fs/promises';
 import { dirname, resolve } from 'node:path';
@@ -49,28 +49,22 @@ async function assessFile(file) {
 }
 
 /** Prints what came of one file. */
-async function show(file, textOf) {
+async function show(file) {
   const assessed = await assessFile(file);
   if (assessed.ok) {
-    console.log(textOf(assessed.value));
+    console.log(worksheetText(assessed.value));
     return;
   }
   for (const { path, message } of assessed.faults) console.error(`${path}: ${message}`);
   process.exitCode = 2;
 }
 
-/** A worksheet up to its first blank line. */
-const inShort = (assessment) =>
-  worksheetText(assessment)
-    .trimStart()
-    .split(/\n\s*\n/, 1)[0];
-
 const [file] = process.argv.slice(2);
 if (file !== undefined) {
-  await show(file, worksheetText);
+  await show(file);
 } else {
   for (const name of ['takeoff-28', 'takeoff-10', 'landing-10', 'landing-28']) {
-    console.log(`\n${name}`);
-    await show(fileURLToPath(new URL(`requests/${name}.json`, import.meta.url)), inShort);
+    console.log(`${'_'.repeat(88)}\n`);
+    await show(fileURLToPath(new URL(`requests/${name}.json`, import.meta.url)));
   }
 }

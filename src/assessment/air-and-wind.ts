@@ -1,5 +1,19 @@
-import { densityAltitude, humidDensityAltitude, pressureAltitude, pressureAltitudeFromQfe, virtualTemperature } from '../atmosphere/index.ts';
-import type { Celsius, Elevation, Hectopascals, Knots, PressureAltitude, Ratio, TrueDirection } from '../units/index.ts';
+import {
+  densityAltitude,
+  humidDensityAltitude,
+  pressureAltitude,
+  pressureAltitudeFromQfe,
+  virtualTemperature,
+} from '../atmosphere/index.ts';
+import type {
+  Celsius,
+  Elevation,
+  Hectopascals,
+  Knots,
+  PressureAltitude,
+  Ratio,
+  TrueDirection,
+} from '../units/index.ts';
 import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../wind/index.ts';
 import type { Conditions } from './conditions.ts';
 import type { Situation } from './situation.ts';
@@ -22,9 +36,17 @@ export function airOf(r: Recorder, situation: Situation, conditions: Conditions)
   const temperature = conditions.temperature_degC as Celsius;
   const altitude =
     'qnh_hPa' in pressure
-      ? r.step('atmosphere.pressure-altitude', 'pressure altitude', pressureAltitude, { elevation, qnh: pressure.qnh_hPa as Hectopascals })
-      : r.step('atmosphere.pressure-altitude-from-qfe', 'pressure altitude', pressureAltitudeFromQfe, { qfe: pressure.qfe_hPa as Hectopascals });
-  const density = r.step('atmosphere.density-altitude', 'density altitude', densityAltitude, { pressureAltitude: altitude, temperature });
+      ? r.step('atmosphere.pressure-altitude', 'pressure altitude', pressureAltitude, {
+          elevation,
+          qnh: pressure.qnh_hPa as Hectopascals,
+        })
+      : r.step('atmosphere.pressure-altitude-from-qfe', 'pressure altitude', pressureAltitudeFromQfe, {
+          qfe: pressure.qfe_hPa as Hectopascals,
+        });
+  const density = r.step('atmosphere.density-altitude', 'density altitude', densityAltitude, {
+    pressureAltitude: altitude,
+    temperature,
+  });
   const { dewPoint_degC } = conditions;
   const humidAir = { pressureAltitude: altitude, temperature, dewPoint: dewPoint_degC as Celsius };
   const humid =
@@ -60,7 +82,9 @@ export function windOf(r: Recorder, situation: Situation, conditions: Conditions
     from: from_deg as TrueDirection | 'variable',
     speed: speed_kt as Knots,
     gust: gust_kt as Knots,
-    ...(range_deg === undefined ? {} : { range: { from: range_deg.from as TrueDirection, to: range_deg.to as TrueDirection } }),
+    ...(range_deg === undefined
+      ? {}
+      : { range: { from: range_deg.from as TrueDirection, to: range_deg.to as TrueDirection } }),
     direction: situation.runway.direction_deg as TrueDirection,
   });
   const { leastHeadwind, leastHeadwindAtGust } = components;
@@ -76,5 +100,9 @@ export function windOf(r: Recorder, situation: Situation, conditions: Conditions
   });
   if (used < 0) r.decide('tailwind-used', { wind_kt: -used, share: tailwindShare });
   else r.decide('headwind-used', { wind_kt: used, share: headwindShare });
-  return { components, used_kt: used, worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight) };
+  return {
+    components,
+    used_kt: used,
+    worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight),
+  };
 }

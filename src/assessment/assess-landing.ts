@@ -6,9 +6,21 @@ import type { LandingAssessment } from './assessment.ts';
 import { type Conditions, conditionsOf } from './conditions.ts';
 import { type Judged, overall } from './criterion.ts';
 import { directionSpread } from './direction-spread.ts';
-import { judgeLandingDistance, landingFigures, landingMarks, type LandingSituation } from './landing-kernel.ts';
+import { judgeLandingDistance, type LandingSituation, landingFigures, landingMarks } from './landing-kernel.ts';
 import { limitsOfUse, notAssessed } from './limits-of-use.ts';
-import { breakEvenFound, commonHazards, commonNotes, criterionOf, headlineOf, markFound, namedSpeeds, speedFound, stairsOf, workingOf, worded } from './present.ts';
+import {
+  breakEvenFound,
+  commonHazards,
+  commonNotes,
+  criterionOf,
+  headlineOf,
+  markFound,
+  namedSpeeds,
+  speedFound,
+  stairsOf,
+  worded,
+  workingOf,
+} from './present.ts';
 import { readLandingRequest } from './read-request.ts';
 import type { Reason } from './reason.ts';
 import type { LandingRequest } from './request.ts';
@@ -46,7 +58,11 @@ export function landingAdditionOf(request: LandingRequest): number | undefined {
 }
 
 /** The explained assessment of a request that was read without faults. */
-export function explainLanding(request: LandingRequest, situation: LandingSituation, conditions: Conditions): LandingAssessment {
+export function explainLanding(
+  request: LandingRequest,
+  situation: LandingSituation,
+  conditions: Conditions,
+): LandingAssessment {
   const r = new TraceRecorder();
   const addition_kt = landingAdditionOf(request);
   const figures = landingFigures(r, situation, conditions, addition_kt);
@@ -58,7 +74,10 @@ export function explainLanding(request: LandingRequest, situation: LandingSituat
   const found = breakEvens(situation, conditions, variationsOf(situation, conditions, addition_kt));
   const surface = found.find(({ quantity }) => quantity === 'surface factor');
   const isOpen = judged.some(({ id, verdict }) => id === 'landing-distance' && verdict === 'undetermined');
-  const hint: Reason[] = surface?.value !== undefined && isOpen ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }] : [];
+  const hint: Reason[] =
+    surface?.value !== undefined && isOpen
+      ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }]
+      : [];
   const { ahead } = situation.runway;
   const noGoAround = (ahead ?? []).length > 0 && situation.climb === undefined;
   const hazards = commonHazards(situation, conditions, wind);
@@ -77,14 +96,24 @@ export function explainLanding(request: LandingRequest, situation: LandingSituat
     speeds: [...speedFound('approach', figures.approach), ...namedSpeeds(situation)],
     advice: worded(advice),
     hazards: worded(hazards),
-    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...directionSpread(situation, conditions, distanceAt)]),
-    notAssessed: notAssessed([...(situation.runway.behind === undefined ? ['obstacles'] : []), ...(noGoAround ? ['going around over the obstacles ahead'] : [])]),
+    dataNotes: worded([
+      ...commonNotes(situation, conditions, air, wind),
+      ...directionSpread(situation, conditions, distanceAt),
+    ]),
+    notAssessed: notAssessed([
+      ...(situation.runway.behind === undefined ? ['obstacles'] : []),
+      ...(noGoAround ? ['going around over the obstacles ahead'] : []),
+    ]),
     limitsOfUse,
     trace: workingOf(r.trace),
   };
 }
 
-function variationsOf(situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined): Variations {
+function variationsOf(
+  situation: LandingSituation,
+  conditions: Conditions,
+  addition_kt: number | undefined,
+): Variations {
   return {
     wind: (wind_kt) => judgeLandingDistance(situation, conditions, addition_kt, { wind_kt }),
     surface: (surfaceFactor) => judgeLandingDistance(situation, conditions, addition_kt, { surfaceFactor }),

@@ -7,7 +7,19 @@ import { type Conditions, conditionsOf } from './conditions.ts';
 import { overall } from './criterion.ts';
 import { directionSpread } from './direction-spread.ts';
 import { limitsOfUse, notAssessed } from './limits-of-use.ts';
-import { breakEvenFound, commonHazards, commonNotes, criterionOf, headlineOf, markFound, namedSpeeds, speedFound, stairsOf, workingOf, worded } from './present.ts';
+import {
+  breakEvenFound,
+  commonHazards,
+  commonNotes,
+  criterionOf,
+  headlineOf,
+  markFound,
+  namedSpeeds,
+  speedFound,
+  stairsOf,
+  worded,
+  workingOf,
+} from './present.ts';
 import { readTakeoffRequest } from './read-request.ts';
 import type { Reason } from './reason.ts';
 import type { TakeoffRequest } from './request.ts';
@@ -15,7 +27,7 @@ import { takeoffSafety } from './safety.ts';
 import { windAdvice } from './shared-criteria.ts';
 import { inUnit, situationOf } from './situation.ts';
 import { callThrough, TraceRecorder } from './step.ts';
-import { takeoffChain, takeoffFigures, type TakeoffSituation, withTakeoffSpeeds } from './takeoff-kernel.ts';
+import { type TakeoffSituation, takeoffChain, takeoffFigures, withTakeoffSpeeds } from './takeoff-kernel.ts';
 import { takeoffMarks } from './takeoff-marks.ts';
 
 /**
@@ -46,7 +58,11 @@ function additionOf(request: TakeoffRequest): number {
 }
 
 /** The explained assessment of a request that was read without faults. */
-export function explainTakeoff(request: TakeoffRequest, situation: TakeoffSituation, conditions: Conditions): TakeoffAssessment {
+export function explainTakeoff(
+  request: TakeoffRequest,
+  situation: TakeoffSituation,
+  conditions: Conditions,
+): TakeoffAssessment {
   const r = new TraceRecorder();
   const figures = takeoffFigures(r, situation, conditions);
   const { air, wind, chain, safety, judged } = figures;
@@ -58,7 +74,9 @@ export function explainTakeoff(request: TakeoffRequest, situation: TakeoffSituat
   const found = breakEvens(situation, conditions, variationsOf(request, situation, conditions));
   const surface = found.find(({ quantity }) => quantity === 'surface factor');
   const hint: Reason[] =
-    surface?.value !== undefined && safety.judged.verdict === 'undetermined' ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }] : [];
+    surface?.value !== undefined && safety.judged.verdict === 'undetermined'
+      ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }]
+      : [];
   return {
     schema: 'groundroll/takeoff-assessment/1',
     version,
@@ -70,7 +88,11 @@ export function explainTakeoff(request: TakeoffRequest, situation: TakeoffSituat
     ...(stairs === undefined ? {} : { stairs }),
     breakEvens: found.map(breakEvenFound),
     marks: marks.map(markFound),
-    speeds: [...speedFound('lift-off', situation.liftOff), ...speedFound('at 50 ft', situation.atScreen), ...namedSpeeds(situation)],
+    speeds: [
+      ...speedFound('lift-off', situation.liftOff),
+      ...speedFound('at 50 ft', situation.atScreen),
+      ...namedSpeeds(situation),
+    ],
     advice: worded(advice),
     hazards: worded(commonHazards(situation, conditions, wind)),
     dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...spread]),
@@ -92,7 +114,8 @@ function variationsOf(request: TakeoffRequest, situation: TakeoffSituation, cond
   const { used_kt } = windOf(r, situation, conditions);
   return {
     wind: (wind_kt) => takeoffSafety(r, situation, takeoffChain(r, situation, air, used_kt, { wind_kt })).judged,
-    surface: (surfaceFactor) => takeoffSafety(r, situation, takeoffChain(r, situation, air, used_kt, { surfaceFactor })).judged,
+    surface: (surfaceFactor) =>
+      takeoffSafety(r, situation, takeoffChain(r, situation, air, used_kt, { surfaceFactor })).judged,
     mass: (mass_kg) => {
       const heavier = withTakeoffSpeeds({ ...situation, mass_kg }, additionOf(request));
       return takeoffSafety(r, heavier, takeoffChain(r, heavier, air, used_kt)).judged;

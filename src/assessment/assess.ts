@@ -1,4 +1,4 @@
-import { type TableAxis } from '../aircraft/index.ts';
+import type { TableAxis } from '../aircraft/index.ts';
 import type { Fault, ReadResult } from '../documents/index.ts';
 import { DomainError } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
@@ -37,9 +37,15 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
   const tailwind = table.corrections.tailwind;
   if (tailwind !== undefined) {
     const range = { from: 0, to: inUnit(tailwind.upTo, 'kt') };
-    found.push(breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => isWithin(vary.wind(-knots))));
+    found.push(
+      breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => isWithin(vary.wind(-knots))),
+    );
   }
-  found.push(breakEven({ quantity: 'surface factor', unit: 'ratio', from: 1, to: 3, step: 0.001 }, (factor) => isWithin(vary.surface(factor))));
+  found.push(
+    breakEven({ quantity: 'surface factor', unit: 'ratio', from: 1, to: 3, step: 0.001 }, (factor) =>
+      isWithin(vary.surface(factor)),
+    ),
+  );
   const mass = table.distance.axes.find(({ quantity }) => quantity === 'mass');
   if (mass !== undefined) {
     const ends = endsOf(mass, 'kg');
@@ -53,8 +59,16 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
     const { dewPoint_degC, ...dry } = conditions;
     const ends = endsOf(temperature, 'degC');
     const from = byVirtual ? Math.max(ends.from, dewPoint_degC ?? ends.from) : ends.from;
-    const at = (degC: number): Conditions => ({ ...dry, dewPoint_degC: byVirtual ? dewPoint_degC : undefined, temperature_degC: degC });
-    found.push(breakEven({ quantity: 'temperature', unit: 'degC', from, to: ends.to, step: 1 }, (degC) => isWithin(vary.temperature(at(degC)))));
+    const at = (degC: number): Conditions => ({
+      ...dry,
+      dewPoint_degC: byVirtual ? dewPoint_degC : undefined,
+      temperature_degC: degC,
+    });
+    found.push(
+      breakEven({ quantity: 'temperature', unit: 'degC', from, to: ends.to, step: 1 }, (degC) =>
+        isWithin(vary.temperature(at(degC))),
+      ),
+    );
   }
   return found;
 }

@@ -1,6 +1,12 @@
 import { bracketTable, interpolateCell } from '../aircraft/index.ts';
 import { trueAirspeed } from '../airspeed/index.ts';
-import { climbGradient, heightForSpeedGain, latestPathStart, obstacleClearance, requiredGradient } from '../flight-path/index.ts';
+import {
+  climbGradient,
+  heightForSpeedGain,
+  latestPathStart,
+  obstacleClearance,
+  requiredGradient,
+} from '../flight-path/index.ts';
 import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../units/index.ts';
 import { groundSpeed } from '../wind/index.ts';
 import type { Air } from './air-and-wind.ts';
@@ -24,22 +30,43 @@ export interface Climb {
 /** The gradient over the ground from the climb table: rate, speed and flap of one row, the speed rounded up first. */
 export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: number, startSpeed_kcas?: number): Climb {
   const { climb } = situation;
-  const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({ gradient: undefined, heightLost_m: 0, missing: [{ code, parameters }] });
+  const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({
+    gradient: undefined,
+    heightLost_m: 0,
+    missing: [{ code, parameters }],
+  });
   if (climb === undefined) return none('no-climb-data', { configuration: situation.configuration });
-  const point = { mass: situation.mass_kg, pressureAltitude: air.pressureAltitude_ft, temperature: air.tableTemperature_degC };
+  const point = {
+    mass: situation.mass_kg,
+    pressureAltitude: air.pressureAltitude_ft,
+    temperature: air.tableTemperature_degC,
+  };
   const reading = bracketTable(climb.rateOfClimb, point, { ...situation.reading, worse: 'less' });
   if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [noReading(reading, 'rate of climb')] };
   const { atEdge: _atEdge, ...cell } = reading.bracket;
   const rateOfClimb = r.step('aircraft.interpolate-cell', 'rate of climb', interpolateCell, cell) as FeetPerMinute;
   const speed = flownSpeed({ ...situation, flap: climb.flap }, climb.speed);
-  if (speed?.kcas === undefined) return none('no-calibration', { flap: climb.flap, speed_kias: speed?.kias ?? 0, purpose: 'the climb gradient' });
+  if (speed?.kcas === undefined)
+    return none('no-calibration', { flap: climb.flap, speed_kias: speed?.kias ?? 0, purpose: 'the climb gradient' });
   const at = { pressureAltitude: air.pressureAltitude_ft, temperature: air.temperature_degC };
-  const trueSpeed = r.step('airspeed.true-airspeed', 'true airspeed in the climb', trueAirspeed, { calibratedAirspeed: speed.kcas as CalibratedAirspeed, ...at });
-  const ground = r.step('wind.ground-speed', 'ground speed in the climb', groundSpeed, { trueAirspeed: trueSpeed, headwind: used_kt as Knots });
-  const gradient = r.step('flight-path.climb-gradient', 'gradient over the ground', climbGradient, { rateOfClimb, groundSpeed: ground });
+  const trueSpeed = r.step('airspeed.true-airspeed', 'true airspeed in the climb', trueAirspeed, {
+    calibratedAirspeed: speed.kcas as CalibratedAirspeed,
+    ...at,
+  });
+  const ground = r.step('wind.ground-speed', 'ground speed in the climb', groundSpeed, {
+    trueAirspeed: trueSpeed,
+    headwind: used_kt as Knots,
+  });
+  const gradient = r.step('flight-path.climb-gradient', 'gradient over the ground', climbGradient, {
+    rateOfClimb,
+    groundSpeed: ground,
+  });
   if (startSpeed_kcas === undefined || startSpeed_kcas >= speed.kcas) return { gradient, heightLost_m: 0, missing: [] };
   const from = trueAirspeed({ calibratedAirspeed: startSpeed_kcas as CalibratedAirspeed, ...at });
-  const heightLost_m = r.step('flight-path.height-for-speed-gain', 'height given up for speed', heightForSpeedGain, { from, to: trueSpeed });
+  const heightLost_m = r.step('flight-path.height-for-speed-gain', 'height given up for speed', heightForSpeedGain, {
+    from,
+    to: trueSpeed,
+  });
   return { gradient, heightLost_m, missing: [] };
 }
 
@@ -60,15 +87,26 @@ export function obstacleCriteria(
   distances: { factored_m: number; unfactored_m: number; missing: readonly Reason[] },
 ): { judged: Judged[]; obstacles: ClimbOutObstacle[] } {
   const { runway, policies } = situation;
-  const named = (subject: string) => ({ id: 'obstacle', subject, quantity: `gradient over ${subject}`, unit: 'percent', limitStatus: 'clearance asked' }) as const;
+  const named = (subject: string) =>
+    ({
+      id: 'obstacle',
+      subject: `the gradient over ${subject}`,
+      quantity: `gradient over ${subject}`,
+      unit: 'percent',
+      limitStatus: 'clearance asked',
+    }) as const;
   if (runway.ahead === undefined) {
-    return { judged: [undetermined(named('obstacles'), 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])], obstacles: [] };
+    return {
+      judged: [undetermined(named('obstacles'), 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])],
+      obstacles: [],
+    };
   }
   const obstacles: ClimbOutObstacle[] = [];
   const judged = runway.ahead.map((obstacle) => {
     const { gradient } = climb;
     if (gradient === undefined) return undetermined(named(obstacle.name), 'at least', climb.missing);
-    if (distances.missing.length > 0) return undetermined(named(obstacle.name), 'at least', [{ code: 'distance-unknown', parameters: {} }]);
+    if (distances.missing.length > 0)
+      return undetermined(named(obstacle.name), 'at least', [{ code: 'distance-unknown', parameters: {} }]);
     const place = placeOf(situation, obstacle);
     const clearance = (policies.verticalClearance * foot) as HeightInMetres;
     const path = (start_m: number) => ({
@@ -77,21 +115,54 @@ export function obstacleCriteria(
     });
     const factored = path(distances.factored_m);
     const obstacleTop = place.top_m as HeightInMetres;
-    if (factored.distance < 1) return beforeScreen(named(obstacle.name), place.top_m, clearance, surfaceHeight(situation, place.distance_m), obstacle.name);
-    const required = r.step('flight-path.required-gradient', `gradient required over ${obstacle.name}`, requiredGradient, { obstacleTop, clearance, ...factored });
+    if (factored.distance < 1)
+      return beforeScreen(
+        named(obstacle.name),
+        place.top_m,
+        clearance,
+        surfaceHeight(situation, place.distance_m),
+        obstacle.name,
+      );
+    const required = r.step(
+      'flight-path.required-gradient',
+      `gradient required over ${obstacle.name}`,
+      requiredGradient,
+      { obstacleTop, clearance, ...factored },
+    );
     const above = (from: typeof factored, label: string) =>
-      r.step('flight-path.obstacle-clearance', label, obstacleClearance, { obstacleTop, ...from, gradient: gradient as Ratio }) / foot;
+      r.step('flight-path.obstacle-clearance', label, obstacleClearance, {
+        obstacleTop,
+        ...from,
+        gradient: gradient as Ratio,
+      }) / foot;
     const factored_ft = Math.floor(above(factored, `clearance over ${obstacle.name}, factored`) + 1e-9);
-    const unfactored_ft = Math.floor(above(path(distances.unfactored_m), `clearance over ${obstacle.name}, unfactored`) + 1e-9);
-    obstacles.push({ name: obstacle.name, required_percent: required * 100, achieved_percent: gradient * 100, factored_ft, unfactored_ft });
-    const reason = { code: 'obstacle-clearance', parameters: { obstacle: obstacle.name, factored_ft, unfactored_ft, clearance_ft: policies.verticalClearance } } as const;
+    const unfactored_ft = Math.floor(
+      above(path(distances.unfactored_m), `clearance over ${obstacle.name}, unfactored`) + 1e-9,
+    );
+    obstacles.push({
+      name: obstacle.name,
+      required_percent: required * 100,
+      achieved_percent: gradient * 100,
+      factored_ft,
+      unfactored_ft,
+    });
+    const reason = {
+      code: 'obstacle-clearance',
+      parameters: { obstacle: obstacle.name, factored_ft, unfactored_ft, clearance_ft: policies.verticalClearance },
+    } as const;
     return atLeast(named(obstacle.name), gradient * 100, required * 100, 0.1, [reason]);
   });
   return { judged, obstacles };
 }
 
 /** Nothing is interpolated before the 50 ft point: an obstacle there is outside if it reaches that height, else unknown. */
-function beforeScreen(named: Parameters<typeof atLeast>[0], top_m: number, clearance_m: number, surface_m: number, obstacle: string): Judged {
+function beforeScreen(
+  named: Parameters<typeof atLeast>[0],
+  top_m: number,
+  clearance_m: number,
+  surface_m: number,
+  obstacle: string,
+): Judged {
   const reasons: Reason[] = [{ code: 'obstacle-before-screen', parameters: { obstacle } }];
   const asked_ft = (top_m - surface_m + clearance_m) / foot;
   if (asked_ft < 50) return undetermined(named, 'at least', reasons);
@@ -101,7 +172,10 @@ function beforeScreen(named: Parameters<typeof atLeast>[0], top_m: number, clear
 /** An obstacle from the start of the take-off: distance along the centreline and top above the surface there. */
 export function placeOf(situation: Situation, obstacle: PlacedObstacle): { distance_m: number; top_m: number } {
   const { runway } = situation;
-  return { distance_m: runway.length_m + obstacle.beyond_m - runway.lineUp_m, top_m: obstacle.top_mElevation - runway.start_mElevation };
+  return {
+    distance_m: runway.length_m + obstacle.beyond_m - runway.lineUp_m,
+    top_m: obstacle.top_mElevation - runway.start_mElevation,
+  };
 }
 
 /** Height of the surface above the start of the runway; beyond the far end no further than that end. */

@@ -10,7 +10,15 @@ export type LimitStatus = 'limitation' | 'demonstrated' | 'personal' | 'distance
 
 /** One comparison of a figure with a limit, in plain figures. */
 export interface Judged {
-  readonly id: 'mass' | 'takeoff-run' | 'takeoff-distance' | 'landing-distance' | 'obstacle' | 'approach-obstacles' | 'crosswind' | 'tailwind';
+  readonly id:
+    | 'mass'
+    | 'takeoff-run'
+    | 'takeoff-distance'
+    | 'landing-distance'
+    | 'obstacle'
+    | 'approach-obstacles'
+    | 'crosswind'
+    | 'tailwind';
   readonly subject: string;
   readonly quantity: string;
   readonly unit: UnitWord;
@@ -30,7 +38,13 @@ export interface Judged {
 type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
 
 /** Compares a figure that must not exceed its limit; what is required rounds up, what is available down. */
-export function atMost(named: Named, value: number, limit: number, kind: FactorKind | 'no bound' = 'value', reasons: readonly Reason[] = []): Judged {
+export function atMost(
+  named: Named,
+  value: number,
+  limit: number,
+  kind: FactorKind | 'no bound' = 'value',
+  reasons: readonly Reason[] = [],
+): Judged {
   const shown = roundUp(value);
   const bound = roundDown(limit);
   const verdict = verdictOf(shown <= bound, kind);
@@ -53,17 +67,43 @@ export function atLeast(named: Named, value: number, limit: number, step: number
   const shown = roundDown(value, step);
   const bound = roundUp(limit, step);
   const verdict = shown >= bound ? 'within' : 'outside';
-  return { ...named, sense: 'at least', verdict, limit: bound, value: shown, margin: roundTail(shown - bound), atLeast: undefined, atMost: undefined, reasons };
+  return {
+    ...named,
+    sense: 'at least',
+    verdict,
+    limit: bound,
+    value: shown,
+    margin: roundTail(shown - bound),
+    atLeast: undefined,
+    atMost: undefined,
+    reasons,
+  };
 }
 
 /** A comparison that cannot be made, with why. */
 export function undetermined(named: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
-  return { ...named, sense, verdict: 'undetermined', limit, value: undefined, margin: undefined, atLeast: undefined, atMost: undefined, reasons };
+  return {
+    ...named,
+    sense,
+    verdict: 'undetermined',
+    limit,
+    value: undefined,
+    margin: undefined,
+    atLeast: undefined,
+    atMost: undefined,
+    reasons,
+  };
 }
 
 /** Takes a verdict back to undetermined, for a figure that nobody has confirmed. */
 export function withheld(judged: Judged, reasons: readonly Reason[]): Judged {
-  return { ...judged, verdict: 'undetermined', value: undefined, margin: undefined, reasons: [...judged.reasons, ...reasons] };
+  return {
+    ...judged,
+    verdict: 'undetermined',
+    value: undefined,
+    margin: undefined,
+    reasons: [...judged.reasons, ...reasons],
+  };
 }
 
 /** An at-least figure can prove outside only, an at-most figure within only. */
@@ -84,7 +124,9 @@ const order: readonly Verdict[] = ['outside', 'undetermined', 'within'];
 /** The limiting criterion: outside before undetermined before within, then the smallest margin as a share of its limit. */
 export function limiting(judged: readonly Judged[]): Judged {
   const share = ({ margin, limit }: Judged) => (margin ?? 0) / Math.max(Math.abs(limit ?? 1), 1e-9);
-  return [...judged].sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict) || share(a) - share(b))[0] as Judged;
+  return [...judged].sort(
+    (a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict) || share(a) - share(b),
+  )[0] as Judged;
 }
 
 /** A difference of decimal steps without its binary tail. */

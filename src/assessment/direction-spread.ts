@@ -8,7 +8,11 @@ import type { Situation } from './situation.ts';
  * The distance criterion with the wind 5° to either side of the report: for a wind near abeam, where the rounding of
  * a report can turn a headwind into a tailwind, and for a runway direction that is only a painted number.
  */
-export function directionSpread(situation: Situation, conditions: Conditions, distanceAt: (conditions: Conditions) => Judged): Reason[] {
+export function directionSpread(
+  situation: Situation,
+  conditions: Conditions,
+  distanceAt: (conditions: Conditions) => Judged,
+): Reason[] {
   const { from_deg } = conditions;
   if (from_deg === 'variable' || conditions.speed_kt === 0) return [];
   const { direction_deg, directionFrom } = situation.runway;

@@ -1,5 +1,15 @@
 import { bracketTable, type DistanceData, interpolateCell, type NoReading, type Table } from '../aircraft/index.ts';
-import { correctedDistance, type FactorKind, type FactorOrigin, proRatedFactor, rollWithSurface, slopeFactor, surfaceEffect, surfaceInWords, windFactor } from '../distance/index.ts';
+import {
+  correctedDistance,
+  type FactorKind,
+  type FactorOrigin,
+  proRatedFactor,
+  rollWithSurface,
+  slopeFactor,
+  surfaceEffect,
+  surfaceInWords,
+  windFactor,
+} from '../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
 import type { Air } from './air-and-wind.ts';
@@ -9,7 +19,16 @@ import type { Recorder } from './step.ts';
 
 /** One tread of the stairs in metres, from the manual's figure up to the distance required. */
 export interface Stair {
-  readonly step: 'manual' | 'mass' | 'elevation' | 'temperature' | 'wind' | 'surface' | 'slope' | 'speed addition' | 'safety factor';
+  readonly step:
+    | 'manual'
+    | 'mass'
+    | 'elevation'
+    | 'temperature'
+    | 'wind'
+    | 'surface'
+    | 'slope'
+    | 'speed addition'
+    | 'safety factor';
   readonly factor: number;
   readonly total_m: number;
 }
@@ -35,7 +54,13 @@ export interface Overrides {
 }
 
 /** Reads the table and corrects it, in the order of the trade: mass, altitude, temperature, wind, surface, slope. */
-export function distanceChain(r: Recorder, situation: Situation, air: Air, usedWind_kt: number, overrides: Overrides = {}): Chain {
+export function distanceChain(
+  r: Recorder,
+  situation: Situation,
+  air: Air,
+  usedWind_kt: number,
+  overrides: Overrides = {},
+): Chain {
   const chain = new ChainBuilder(r, situation, air);
   const { table } = situation;
   if (table === undefined) {
@@ -112,15 +137,30 @@ class ChainBuilder {
     const { set, phase, mass_kg } = this.situation;
     if (stated.mass !== undefined) {
       const limit_kg = inUnit(stated.mass, 'kg');
-      this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', { table: phase, limit_kg });
+      this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', {
+        table: phase,
+        limit_kg,
+      });
     }
     if (stated.pressureAltitude !== undefined) {
       const limit_ft = inUnit(stated.pressureAltitude, 'ftPA');
-      this.stepped('elevation', set[phase].elevation, this.air.pressureAltitude_ft - limit_ft, 'elevation-not-covered', { table: phase, limit_ft });
+      this.stepped(
+        'elevation',
+        set[phase].elevation,
+        this.air.pressureAltitude_ft - limit_ft,
+        'elevation-not-covered',
+        { table: phase, limit_ft },
+      );
     }
     if (stated.temperature !== undefined) {
       const limit_degC = inUnit(stated.temperature, 'degC');
-      this.stepped('temperature', set[phase].temperature, this.air.tableTemperature_degC - limit_degC, 'temperature-not-covered', { table: phase, limit_degC });
+      this.stepped(
+        'temperature',
+        set[phase].temperature,
+        this.air.tableTemperature_degC - limit_degC,
+        'temperature-not-covered',
+        { table: phase, limit_degC },
+      );
     }
   }
 
@@ -192,8 +232,16 @@ class ChainBuilder {
     for (const each of effect.factors) {
       factor *= each.factor;
       this.used.push(each);
-      this.r.decide('surface-of-set', { surface: surfaceInWords(surface), factor: each.factor, condition: each.condition });
-      if (each.kind !== 'value') this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', { factor: each.factor, condition: each.condition });
+      this.r.decide('surface-of-set', {
+        surface: surfaceInWords(surface),
+        factor: each.factor,
+        condition: each.condition,
+      });
+      if (each.kind !== 'value')
+        this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', {
+          factor: each.factor,
+          condition: each.condition,
+        });
     }
     this.kind = effect.kind;
     const milder = own.filter((each) => each.condition === 'dry').map(ownFactor);
@@ -217,12 +265,20 @@ class ChainBuilder {
       this.miss(manual === undefined ? 'slope-beyond-set' : 'slope-beyond-manual', shown);
       return;
     }
-    const percentPerPercent = (manual === undefined ? rule.percentPerPercent : manual.percentPerPercent.value) as Percent;
+    const percentPerPercent = (
+      manual === undefined ? rule.percentPerPercent : manual.percentPerPercent.value
+    ) as Percent;
     if (manual === undefined) this.used.push(rule);
-    this.r.decide(manual === undefined ? 'slope-of-set' : 'slope-of-manual', { slope_percent: runway.slope_percent, percentPerPercent });
+    this.r.decide(manual === undefined ? 'slope-of-set' : 'slope-of-manual', {
+      slope_percent: runway.slope_percent,
+      percentPerPercent,
+    });
     const factor =
       adverse <= limit_percent
-        ? this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, { slope: adverse as Percent, percentPerPercent })
+        ? this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, {
+            slope: adverse as Percent,
+            percentPerPercent,
+          })
         : this.r.step('distance.pro-rated-factor', 'factor for slope', proRatedFactor, {
             factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
             steps: (adverse / limit_percent) as Ratio,
@@ -233,17 +289,32 @@ class ChainBuilder {
   /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */
   private multiply(step: Stair['step'], factor: number, on: 'both' | 'ground'): void {
     const before = this.distance_m;
-    this.distance_m = this.r.step('distance.corrected-distance', `distance with ${step}`, correctedDistance, { distance: before, factors: [factor as Ratio] });
+    this.distance_m = this.r.step('distance.corrected-distance', `distance with ${step}`, correctedDistance, {
+      distance: before,
+      factors: [factor as Ratio],
+    });
     this.roll_m =
       on === 'both'
-        ? this.r.step('distance.corrected-distance', `ground roll with ${step}`, correctedDistance, { distance: this.roll_m, factors: [factor as Ratio] })
-        : this.r.step('distance.roll-with-surface', `ground roll with ${step}`, rollWithSurface, { groundRoll: this.roll_m, distance: before, factor: factor as Ratio });
+        ? this.r.step('distance.corrected-distance', `ground roll with ${step}`, correctedDistance, {
+            distance: this.roll_m,
+            factors: [factor as Ratio],
+          })
+        : this.r.step('distance.roll-with-surface', `ground roll with ${step}`, rollWithSurface, {
+            groundRoll: this.roll_m,
+            distance: before,
+            factor: factor as Ratio,
+          });
     this.stairs.push({ step, factor, total_m: this.distance_m });
   }
 }
 
 const readingUnit = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
-const words = { mass: 'mass', pressureAltitude: 'pressure altitude', temperature: 'temperature', indicatedAirspeed: 'indicated airspeed' } as const;
+const words = {
+  mass: 'mass',
+  pressureAltitude: 'pressure altitude',
+  temperature: 'temperature',
+  indicatedAirspeed: 'indicated airspeed',
+} as const;
 
 /** The speed that a tailwind is measured against under a set: lift-off or approach, at this mass. */
 function referenceSpeed(situation: Situation): number | undefined {

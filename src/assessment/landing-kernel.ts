@@ -2,7 +2,17 @@ import type { LandingData } from '../aircraft/index.ts';
 import { approachSpeed, gustIncrement } from '../airspeed/index.ts';
 import { correctedDistance, type FactorOrigin, latestTouchdownPoint, speedFactor } from '../distance/index.ts';
 import { landingDistanceLost } from '../flight-path/index.ts';
-import { type CalibratedAirspeed, type Degrees, type HeightInMetres, type IndicatedAirspeed, type Knots, type Metres, type Percent, type Ratio, roundUp } from '../units/index.ts';
+import {
+  type CalibratedAirspeed,
+  type Degrees,
+  type HeightInMetres,
+  type IndicatedAirspeed,
+  type Knots,
+  type Metres,
+  type Percent,
+  type Ratio,
+  roundUp,
+} from '../units/index.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { climbOf, placeOf } from './climb-out.ts';
 import type { Conditions } from './conditions.ts';
@@ -30,17 +40,35 @@ export interface LandingFigures {
 export type LandingSituation = Situation<LandingData>;
 
 /** The published approach speed with its addition: half the gust increment unless the request says otherwise. */
-export function approachOf(r: Recorder, situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined): { table: FlownSpeed; flown: FlownSpeed } | undefined {
+export function approachOf(
+  r: Recorder,
+  situation: LandingSituation,
+  conditions: Conditions,
+  addition_kt: number | undefined,
+): { table: FlownSpeed; flown: FlownSpeed } | undefined {
   const published = situation.table === undefined ? undefined : flownSpeed(situation, situation.table.approachSpeed);
   if (published === undefined) return undefined;
-  const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, { meanSpeed: conditions.speed_kt as Knots, gust: conditions.gust_kt as Knots });
-  const withGust = r.step('airspeed.approach-speed', 'approach speed', approachSpeed, { publishedSpeed: published.kias as IndicatedAirspeed, gustIncrement: increment });
+  const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, {
+    meanSpeed: conditions.speed_kt as Knots,
+    gust: conditions.gust_kt as Knots,
+  });
+  const withGust = r.step('airspeed.approach-speed', 'approach speed', approachSpeed, {
+    publishedSpeed: published.kias as IndicatedAirspeed,
+    gustIncrement: increment,
+  });
   const kias = roundUp(addition_kt === undefined ? withGust : published.kias + addition_kt);
   return { table: published, flown: { kias, kcas: calibrated(situation, situation.flap, kias) } };
 }
 
 /** The corrected landing distance of the day; break-evens come through here as well. */
-export function landingChain(r: Recorder, situation: LandingSituation, air: Air, used_kt: number, speeds: { table: FlownSpeed; flown: FlownSpeed } | undefined, overrides?: Overrides): Chain {
+export function landingChain(
+  r: Recorder,
+  situation: LandingSituation,
+  air: Air,
+  used_kt: number,
+  speeds: { table: FlownSpeed; flown: FlownSpeed } | undefined,
+  overrides?: Overrides,
+): Chain {
   const chain = distanceChain(r, situation, air, used_kt, overrides);
   if (chain.missing.length > 0 || speeds === undefined || speeds.flown.kias === speeds.table.kias) return chain;
   if (situation.policies.speedAdditionInDistance === 'ignored') {
@@ -49,27 +77,54 @@ export function landingChain(r: Recorder, situation: LandingSituation, air: Air,
   }
   const { flown, table } = speeds;
   if (flown.kcas === undefined || table.kcas === undefined) {
-    const missing = { code: 'no-calibration', parameters: { flap: situation.flap, speed_kias: flown.kias, purpose: 'the cost of the speed addition' } } as const;
+    const missing = {
+      code: 'no-calibration',
+      parameters: { flap: situation.flap, speed_kias: flown.kias, purpose: 'the cost of the speed addition' },
+    } as const;
     return { ...chain, missing: [missing] };
   }
-  const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, { speed: flown.kcas as CalibratedAirspeed, tableSpeed: table.kcas as CalibratedAirspeed });
-  r.decide('speed-addition-paid', { speed_kias: flown.kias, table_kias: table.kias, speed_kcas: flown.kcas, table_kcas: table.kcas });
-  const distance_m = r.step('distance.corrected-distance', 'distance with speed addition', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor] });
+  const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, {
+    speed: flown.kcas as CalibratedAirspeed,
+    tableSpeed: table.kcas as CalibratedAirspeed,
+  });
+  r.decide('speed-addition-paid', {
+    speed_kias: flown.kias,
+    table_kias: table.kias,
+    speed_kcas: flown.kcas,
+    table_kcas: table.kcas,
+  });
+  const distance_m = r.step('distance.corrected-distance', 'distance with speed addition', correctedDistance, {
+    distance: chain.distance_m as Metres,
+    factors: [factor],
+  });
   return { ...chain, distance_m, stairs: [...chain.stairs, { step: 'speed addition', factor, total_m: distance_m }] };
 }
 
 /** The landing of one situation in one weather. */
-export function landingFigures(r: Recorder, situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined): LandingFigures {
+export function landingFigures(
+  r: Recorder,
+  situation: LandingSituation,
+  conditions: Conditions,
+  addition_kt: number | undefined,
+): LandingFigures {
   const air = airOf(r, situation, conditions);
   const wind = windOf(r, situation, conditions);
   const speeds = approachOf(r, situation, conditions, addition_kt);
   const chain = landingChain(r, situation, air, wind.used_kt, speeds);
   const { judged: distance, used, factor, available_m } = landingDistance(r, situation, chain);
-  const notLooked = { id: 'approach-obstacles', subject: 'approach obstacles', quantity: 'obstacles on the approach', unit: 'm', limitStatus: 'clearance asked' } as const;
+  const notLooked = {
+    id: 'approach-obstacles',
+    subject: 'approach obstacles',
+    quantity: 'obstacles on the approach',
+    unit: 'm',
+    limitStatus: 'clearance asked',
+  } as const;
   const judged = [
     massCriterion(situation),
     distance,
-    ...(situation.runway.behind === undefined ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])] : []),
+    ...(situation.runway.behind === undefined
+      ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])]
+      : []),
     ...windCriteria(situation, wind),
   ];
   return { air, wind, approach: speeds?.flown, chain: { ...chain, used }, factor, available_m, judged };
@@ -85,44 +140,81 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
   else if (isUnfactored) r.decide('safety-factor-included', {});
   const factor = isUnfactored ? 1 : set.landing.safety.factor;
   const used: FactorOrigin[] = [...chain.used, ...(isUnfactored ? [] : [set.landing.safety])];
-  const named = { id: 'landing-distance', subject: 'landing distance', quantity: 'landing distance required', unit: 'm', limitStatus: 'distance available' } as const;
+  const named = {
+    id: 'landing-distance',
+    subject: 'landing distance',
+    quantity: 'landing distance required',
+    unit: 'm',
+    limitStatus: 'distance available',
+  } as const;
   const missing = [...chain.missing, ...lost.missing];
-  if (missing.length > 0) return { judged: undetermined(named, 'at most', missing, Math.floor(available_m)), used, factor, available_m, lost };
-  const required = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, { distance: chain.distance_m as Metres, factors: [factor as Ratio] });
+  if (missing.length > 0)
+    return {
+      judged: undetermined(named, 'at most', missing, Math.floor(available_m)),
+      used,
+      factor,
+      available_m,
+      lost,
+    };
+  const required = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, {
+    distance: chain.distance_m as Metres,
+    factors: [factor as Ratio],
+  });
   const judged = withholdRecalled(situation, atMost(named, required, available_m, chain.kind, lost.notes), used);
   return { judged, used, factor, available_m, lost };
 }
 
 /** The distance criterion alone, for break-evens and for the spread of a reported direction. */
-export function judgeLandingDistance(situation: LandingSituation, conditions: Conditions, addition_kt: number | undefined, overrides: Overrides): Judged {
+export function judgeLandingDistance(
+  situation: LandingSituation,
+  conditions: Conditions,
+  addition_kt: number | undefined,
+  overrides: Overrides,
+): Judged {
   const air = airOf(callThrough, situation, conditions);
   const wind = windOf(callThrough, situation, conditions);
   const speeds = approachOf(callThrough, situation, conditions, addition_kt);
-  return landingDistance(callThrough, situation, landingChain(callThrough, situation, air, wind.used_kt, speeds, overrides)).judged;
+  return landingDistance(
+    callThrough,
+    situation,
+    landingChain(callThrough, situation, air, wind.used_kt, speeds, overrides),
+  ).judged;
 }
 
 /** The most that any obstacle before the threshold takes off the landing distance available. */
-function lostOnApproach(r: Recorder, situation: LandingSituation): { lost_m: number; notes: Reason[]; missing: Reason[] } {
+function lostOnApproach(
+  r: Recorder,
+  situation: LandingSituation,
+): { lost_m: number; notes: Reason[]; missing: Reason[] } {
   const { runway, policies } = situation;
   const angle_deg = policies.approachAngle;
   const downslope = Math.max(0, -runway.slope_percent);
   const isTooFlat = Math.tan((angle_deg * Math.PI) / 180) <= downslope / 100 + 1e-6;
   const obstacles = runway.behind ?? [];
   if (isTooFlat && obstacles.length > 0) {
-    return { lost_m: 0, notes: [], missing: [{ code: 'approach-too-flat', parameters: { angle_deg, slope_percent: downslope } }] };
+    return {
+      lost_m: 0,
+      notes: [],
+      missing: [{ code: 'approach-too-flat', parameters: { angle_deg, slope_percent: downslope } }],
+    };
   }
   const threshold_m = runway.start_mElevation + (runway.slope_percent / 100) * runway.displaced_m;
   let lost_m = 0;
   let notes: Reason[] = [];
   for (const obstacle of obstacles) {
-    const lost = r.step('flight-path.landing-distance-lost', `landing distance lost over ${obstacle.name}`, landingDistanceLost, {
-      obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
-      clearance: (policies.approachClearance * foot) as HeightInMetres,
-      screenHeight: (50 * foot) as HeightInMetres,
-      distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
-      pathAngle: angle_deg as Degrees,
-      downslope: downslope as Percent,
-    });
+    const lost = r.step(
+      'flight-path.landing-distance-lost',
+      `landing distance lost over ${obstacle.name}`,
+      landingDistanceLost,
+      {
+        obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
+        clearance: (policies.approachClearance * foot) as HeightInMetres,
+        screenHeight: (50 * foot) as HeightInMetres,
+        distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
+        pathAngle: angle_deg as Degrees,
+        downslope: downslope as Percent,
+      },
+    );
     if (lost <= lost_m) continue;
     lost_m = lost;
     notes = [{ code: 'approach-loss', parameters: { lost_m: roundUp(lost), obstacle: obstacle.name, angle_deg } }];
@@ -136,7 +228,13 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
   const { runway, policies } = situation;
   const marks: Mark[] = [];
   const share = (at_m: number) => at_m / runway.length_m;
-  if (chain.missing.length > 0) marks.push({ id: 'latest-touchdown-point', at_m: undefined, share: undefined, reason: { code: 'mark-not-known', parameters: {} } });
+  if (chain.missing.length > 0)
+    marks.push({
+      id: 'latest-touchdown-point',
+      at_m: undefined,
+      share: undefined,
+      reason: { code: 'mark-not-known', parameters: {} },
+    });
   else {
     const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
       distanceAvailable: runway.lda_m as Metres,
@@ -150,13 +248,23 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
   const climb = climbOf(r, situation, air, wind.used_kt);
   const slope = runway.slope_percent / 100;
   if (climb.gradient === undefined || climb.gradient <= slope + 1e-6) {
-    return [...marks, { id: 'latest-go-around-point', at_m: undefined, share: undefined, reason: climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} } }];
+    return [
+      ...marks,
+      {
+        id: 'latest-go-around-point',
+        at_m: undefined,
+        share: undefined,
+        reason: climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} },
+      },
+    ];
   }
   const gradient = climb.gradient;
   // From the surface itself: a go-around may begin on the wheels.
   const points = ahead.map((obstacle) => {
     const { distance_m, top_m } = placeOf(situation, obstacle);
-    return (gradient * distance_m - top_m - policies.verticalClearance * foot) / (gradient - slope) - runway.displaced_m;
+    return (
+      (gradient * distance_m - top_m - policies.verticalClearance * foot) / (gradient - slope) - runway.displaced_m
+    );
   });
   const at_m = Math.floor(Math.min(...points) + 1e-9);
   return [...marks, { id: 'latest-go-around-point', at_m, share: share(at_m) }];

@@ -1,8 +1,8 @@
 import type { ReadResult } from '../documents/index.ts';
 import { type Bound, DomainError, demand } from '../units/index.ts';
+import { guarded } from './assess.ts';
 import { explainLanding, landingAdditionOf, landingSituationOf } from './assess-landing.ts';
 import { explainTakeoff, takeoffSituationOf } from './assess-takeoff.ts';
-import { guarded } from './assess.ts';
 import type { LandingAssessment, TakeoffAssessment } from './assessment.ts';
 import { type Conditions, conditionsOf } from './conditions.ts';
 import { type Judged, overall, type Verdict } from './criterion.ts';
@@ -51,7 +51,10 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
     ok: true,
     value: {
       compare: (conditions) => comparison(conditions, () => takeoffFigures(callThrough, situation, conditions).judged),
-      assess: (weather) => again(read.value, weather, readTakeoffRequest, (each) => explainTakeoff(each, situation, conditionsOf(each.weather))),
+      assess: (weather) =>
+        again(read.value, weather, readTakeoffRequest, (each) =>
+          explainTakeoff(each, situation, conditionsOf(each.weather)),
+        ),
     },
   };
 }
@@ -73,8 +76,12 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   return {
     ok: true,
     value: {
-      compare: (conditions) => comparison(conditions, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
-      assess: (weather) => again(read.value, weather, readLandingRequest, (each) => explainLanding(each, situation, conditionsOf(each.weather))),
+      compare: (conditions) =>
+        comparison(conditions, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
+      assess: (weather) =>
+        again(read.value, weather, readLandingRequest, (each) =>
+          explainLanding(each, situation, conditionsOf(each.weather)),
+        ),
     },
   };
 }
@@ -102,7 +109,15 @@ function again<Q extends TakeoffRequest | LandingRequest, T>(
   const north = ({ from }: Weather['wind']) => (typeof from === 'string' ? undefined : from.unit);
   const [first, now] = [north(request.weather.wind), north(readAgain.value.wind)];
   if (now !== undefined && now !== first) {
-    return { ok: false, faults: [{ path: 'weather.wind.from', message: `the prepared request states its wind in ${first ?? 'no direction'}, this weather in ${now}` }] };
+    return {
+      ok: false,
+      faults: [
+        {
+          path: 'weather.wind.from',
+          message: `the prepared request states its wind in ${first ?? 'no direction'}, this weather in ${now}`,
+        },
+      ],
+    };
   }
   const read = readRequest({ ...request, weather: readAgain.value });
   return read.ok ? guarded(() => explain(read.value)) : read;

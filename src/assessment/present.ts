@@ -13,7 +13,11 @@ import type { FlownSpeed, Situation } from './situation.ts';
 import type { TraceEntry } from './step.ts';
 import type { Mark } from './takeoff-marks.ts';
 
-const verdictWords: Readonly<Record<Verdict, string>> = { within: 'within limits', outside: 'outside limits', undetermined: 'undetermined' };
+const verdictWords: Readonly<Record<Verdict, string>> = {
+  within: 'within limits',
+  outside: 'outside limits',
+  undetermined: 'undetermined',
+};
 
 /** A verdict as it is printed. */
 export function verdictInWords(verdict: Verdict): string {
@@ -52,22 +56,38 @@ export function marginInWords(margin: number, unit: UnitWord): string {
 }
 
 /** The head of a worksheet: the verdict, the tightest criterion, the air, and what must be said before any figure is used. */
-export function headlineOf(situation: Situation, conditions: Conditions, air: Air, chain: Chain, judged: readonly Judged[], used: Chain['used']): Sentence[] {
+export function headlineOf(
+  situation: Situation,
+  conditions: Conditions,
+  air: Air,
+  chain: Chain,
+  judged: readonly Judged[],
+  used: Chain['used'],
+): Sentence[] {
   const tightest = limiting(judged);
   const subject = `${situation.phase === 'takeoff' ? 'Take-off' : 'Landing'} on ${situation.runway.designator}`;
   const verdict = verdictInWords(overall(judged));
   const { pressure } = conditions;
   const at = { elevation_ft: situation.runway.aerodrome_ft, pressureAltitude_ft: air.pressureAltitude_ft };
-  const secondHand = [...new Map(used.filter(({ access }) => access === 'second-hand').map((each) => [each.id, each])).values()];
+  const secondHand = [
+    ...new Map(used.filter(({ access }) => access === 'second-hand').map((each) => [each.id, each])).values(),
+  ];
   return [
     tightest.margin === undefined
       ? sentence('verdict-undetermined', { subject, verdict, criterion: tightest.subject })
-      : sentence('verdict-with-limiting', { subject, verdict, criterion: tightest.subject, margin: marginInWords(tightest.margin, tightest.unit) }),
+      : sentence('verdict-with-limiting', {
+          subject,
+          verdict,
+          criterion: tightest.subject,
+          margin: marginInWords(tightest.margin, tightest.unit),
+        }),
     'qnh_hPa' in pressure
       ? sentence('pressure-altitude', { ...at, qnh_hPa: pressure.qnh_hPa })
       : sentence('pressure-altitude-from-qfe', { ...at, qfe_hPa: pressure.qfe_hPa }),
     ...(situation.safety === 'none' ? [sentence('safety-factor-none')] : []),
-    ...(secondHand.length === 0 || chain.missing.length > 0 ? [] : [sentence('second-hand-factors', { factors: secondHand.map(({ id }) => id).join(', ') })]),
+    ...(secondHand.length === 0 || chain.missing.length > 0
+      ? []
+      : [sentence('second-hand-factors', { factors: secondHand.map(({ id }) => id).join(', ') })]),
   ];
 }
 
@@ -81,7 +101,11 @@ export function stairsOf(chain: Chain, factor: number, available_m: number): Sta
     added: tenth(i === 0 ? total_m : total_m - (totals[i - 1] as { total_m: number }).total_m),
     total: tenth(total_m),
   }));
-  return { steps, required: figure(roundUp(chain.distance_m * factor), 'm'), available: figure(Math.floor(available_m + 1e-9), 'm') };
+  return {
+    steps,
+    required: figure(roundUp(chain.distance_m * factor), 'm'),
+    available: figure(Math.floor(available_m + 1e-9), 'm'),
+  };
 }
 
 export function breakEvenFound({ quantity, unit, answer, value, range }: BreakEven): BreakEvenFound {
@@ -102,7 +126,13 @@ export function markFound({ id, at_m, share, speed_kias, reason }: Mark): MarkFo
 export function speedFound(name: string, speed: FlownSpeed | undefined): SpeedFound[] {
   if (speed === undefined) return [];
   const { kias, kcas } = speed;
-  return [{ name, speed: figure(kias, 'kias'), ...(kcas === undefined ? {} : { calibrated: figure(Number(kcas.toFixed(1)), 'kcas') }) }];
+  return [
+    {
+      name,
+      speed: figure(kias, 'kias'),
+      ...(kcas === undefined ? {} : { calibrated: figure(Number(kcas.toFixed(1)), 'kcas') }),
+    },
+  ];
 }
 
 /** The manual's named speeds that belong to no table. */
@@ -126,7 +156,10 @@ export function commonHazards(situation: Situation, conditions: Conditions, wind
   add(increment_kt > 0, 'hazard-gusts', { increment_kt });
   add((ahead ?? []).length + (behind ?? []).length > 0, 'hazard-obstacles');
   add(Math.abs(slope_percent) > situation.set[situation.phase].slope.upTo, 'hazard-steep-slope', { slope_percent });
-  add(situation.data.crosswind.some(({ status }) => status === 'demonstrated'), 'hazard-demonstrated');
+  add(
+    situation.data.crosswind.some(({ status }) => status === 'demonstrated'),
+    'hazard-demonstrated',
+  );
   return hazards;
 }
 
@@ -144,11 +177,21 @@ export function commonNotes(situation: Situation, conditions: Conditions, air: A
     crosswind_kt: components.crosswind,
     crosswindAtGust_kt: components.crosswindAtGust,
   });
-  add(conditions.range_deg !== undefined, 'direction-range', { from_deg: conditions.range_deg?.from ?? 0, to_deg: conditions.range_deg?.to ?? 0 });
-  add(!conditions.gustReported && conditions.speed_kt > 0, 'gust-unknown', { threshold_kt: Math.ceil(conditions.speed_kt + 10) });
+  add(conditions.range_deg !== undefined, 'direction-range', {
+    from_deg: conditions.range_deg?.from ?? 0,
+    to_deg: conditions.range_deg?.to ?? 0,
+  });
+  add(!conditions.gustReported && conditions.speed_kt > 0, 'gust-unknown', {
+    threshold_kt: Math.ceil(conditions.speed_kt + 10),
+  });
   add(true, 'density-altitude', { densityAltitude_ft: roundUp(air.densityAltitude_ft) });
-  add(air.humidDensityAltitude_ft !== undefined, 'humid-density-altitude', { densityAltitude_ft: roundUp(air.humidDensityAltitude_ft ?? 0) });
-  add(includes !== undefined, 'manual-includes', { safetyFactor: words(includes?.safetyFactor), windAccountability: words(includes?.windAccountability) });
+  add(air.humidDensityAltitude_ft !== undefined, 'humid-density-altitude', {
+    densityAltitude_ft: roundUp(air.humidDensityAltitude_ft ?? 0),
+  });
+  add(includes !== undefined, 'manual-includes', {
+    safetyFactor: words(includes?.safetyFactor),
+    windAccountability: words(includes?.windAccountability),
+  });
   add(situation.runway.ahead?.length === 0 && situation.runway.behind?.length === 0, 'obstacles-none');
   for (const { path, message } of plausibilityFindings(situation.data)) add(true, 'plausibility', { path, message });
   return notes;
@@ -160,6 +203,7 @@ function words(included: boolean | 'not stated' | undefined): string {
 }
 
 export function workingOf(trace: readonly TraceEntry[]): WorkingEntry[] {
-  return trace.map((entry) => (entry.kind === 'step' ? entry : { kind: 'decision' as const, ...sentence(entry.code, entry.parameters) }));
+  return trace.map((entry) =>
+    entry.kind === 'step' ? entry : { kind: 'decision' as const, ...sentence(entry.code, entry.parameters) },
+  );
 }
-

@@ -1,7 +1,7 @@
 import { correctedDistance, type FactorOrigin, type SafetyAlternative } from '../distance/index.ts';
 import { type Metres, type Ratio, roundDown } from '../units/index.ts';
-import type { Chain } from './distance-chain.ts';
 import { atMost, type Judged, limiting, overall, undetermined } from './criterion.ts';
+import type { Chain } from './distance-chain.ts';
 import type { Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
@@ -15,24 +15,42 @@ export interface TakeoffSafety {
   readonly used: readonly FactorOrigin[];
 }
 
-const named = { id: 'takeoff-distance', subject: 'take-off distance', quantity: 'take-off distance required', unit: 'm', limitStatus: 'distance available' } as const;
+const named = {
+  id: 'takeoff-distance',
+  subject: 'take-off distance',
+  quantity: 'take-off distance required',
+  unit: 'm',
+  limitStatus: 'distance available',
+} as const;
 
 /** Tries each way to satisfy the set; passing one is enough, all tests within one must pass. */
 export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): TakeoffSafety {
   const { runway, set, safety, table } = situation;
   const available = { TORA: runway.tora_m, TODA: runway.toda_m, ASDA: runway.asda_m };
   if (chain.missing.length > 0) {
-    return { judged: undetermined(named, 'at most', chain.missing, roundDown(runway.tora_m)), factored_m: 0, factor: 1, available_m: runway.tora_m, used: [] };
+    return {
+      judged: undetermined(named, 'at most', chain.missing, roundDown(runway.tora_m)),
+      factored_m: 0,
+      factor: 1,
+      available_m: runway.tora_m,
+      used: [],
+    };
   }
   const isIncluded = table?.includes.safetyFactor === true;
   if (safety === 'none') r.decide('safety-factor-none', {});
   if (isIncluded) r.decide('safety-factor-included', {});
   const unfactored = { id: 'none', against: 'TORA', factor: 1, locator: 'none', access: 'policy' } as const;
-  const alternatives: readonly SafetyAlternative[] = safety === 'none' || isIncluded ? [{ needs: 'nothing', tests: [unfactored] }] : set.takeoff.safety;
-  const usable = alternatives.filter(({ needs }) => needs === 'nothing' || runway.hasClearway || (needs === 'stopway or clearway' && runway.hasStopway));
+  const alternatives: readonly SafetyAlternative[] =
+    safety === 'none' || isIncluded ? [{ needs: 'nothing', tests: [unfactored] }] : set.takeoff.safety;
+  const usable = alternatives.filter(
+    ({ needs }) => needs === 'nothing' || runway.hasClearway || (needs === 'stopway or clearway' && runway.hasStopway),
+  );
   const tried = usable.map(({ tests }) => {
     const judged = tests.map((test) => {
-      const required = r.step('distance.corrected-distance', `factored against ${test.against}`, correctedDistance, { distance: chain.distance_m as Metres, factors: [test.factor as Ratio] });
+      const required = r.step('distance.corrected-distance', `factored against ${test.against}`, correctedDistance, {
+        distance: chain.distance_m as Metres,
+        factors: [test.factor as Ratio],
+      });
       return { test, judged: atMost(named, required, available[test.against], chain.kind) };
     });
     const tightest = limiting(judged.map((each) => each.judged));
@@ -41,7 +59,9 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
   });
   const best = tried.reduce((a, b) => (rank(b) > rank(a) ? b : a));
   if (usable.length > 1) {
-    r.decide('safety-alternative', { tests: best.tests.map(({ factor, against }) => `${factor} x distance against ${against}`).join(', ') });
+    r.decide('safety-alternative', {
+      tests: best.tests.map(({ factor, against }) => `${factor} x distance against ${against}`).join(', '),
+    });
   }
   // The climb-out starts from the set's plain factor even where another alternative decides: the later start is the safer side.
   const factor = Math.max(...(alternatives[0]?.tests ?? []).map((test) => test.factor));
@@ -58,4 +78,3 @@ function rank({ verdict, tightest }: { verdict: Judged['verdict']; tightest: Jud
   const share = (tightest.margin ?? 0) / Math.max(tightest.limit ?? 1, 1);
   return (verdict === 'within' ? 2e3 : verdict === 'undetermined' ? 1e3 : 0) + share;
 }
-

@@ -10,8 +10,15 @@ import type { Recorder } from './step.ts';
 /** The mass against its maximum. */
 export function massCriterion(situation: Situation): Judged {
   const { mass_kg, maximumMass_kg } = situation;
-  const named = { id: 'mass', subject: 'mass', quantity: `${situation.phase === 'takeoff' ? 'take-off' : 'landing'} mass`, unit: 'kg', limitStatus: 'limitation' } as const;
-  const reasons: Reason[] = mass_kg > maximumMass_kg ? [{ code: 'mass-above-maximum', parameters: { mass_kg, limit_kg: maximumMass_kg } }] : [];
+  const named = {
+    id: 'mass',
+    subject: 'mass',
+    quantity: `${situation.phase === 'takeoff' ? 'take-off' : 'landing'} mass`,
+    unit: 'kg',
+    limitStatus: 'limitation',
+  } as const;
+  const reasons: Reason[] =
+    mass_kg > maximumMass_kg ? [{ code: 'mass-above-maximum', parameters: { mass_kg, limit_kg: maximumMass_kg } }] : [];
   return atMost(named, mass_kg, maximumMass_kg, 'value', reasons);
 }
 
@@ -28,9 +35,12 @@ export function windCriteria(situation: Situation, wind: Wind): Judged[] {
     const informs = status === 'demonstrated' && policies.demonstratedCrosswind === 'information';
     if (!informs) judged.push(criterion);
   }
-  if (personalCrosswind_kt !== undefined) judged.push(atMost({ ...across, limitStatus: 'personal' }, wind.worstCrosswind_kt, personalCrosswind_kt));
-  for (const { speed, status } of data.tailwind) judged.push(atMost({ ...along, limitStatus: status }, tail, inUnit(speed, 'kt')));
-  if (personalTailwind_kt !== undefined) judged.push(atMost({ ...along, limitStatus: 'personal' }, tail, personalTailwind_kt));
+  if (personalCrosswind_kt !== undefined)
+    judged.push(atMost({ ...across, limitStatus: 'personal' }, wind.worstCrosswind_kt, personalCrosswind_kt));
+  for (const { speed, status } of data.tailwind)
+    judged.push(atMost({ ...along, limitStatus: status }, tail, inUnit(speed, 'kt')));
+  if (personalTailwind_kt !== undefined)
+    judged.push(atMost({ ...along, limitStatus: 'personal' }, tail, personalTailwind_kt));
   return judged;
 }
 
@@ -43,14 +53,26 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
   const crosswind_kt = Math.ceil(wind.worstCrosswind_kt - 1e-9);
   for (const { speed, status } of situation.data.crosswind) {
     const limit_kt = inUnit(speed, 'kt');
-    if (status === 'demonstrated' && situation.policies.demonstratedCrosswind === 'information' && crosswind_kt > limit_kt) {
+    if (
+      status === 'demonstrated' &&
+      situation.policies.demonstratedCrosswind === 'information' &&
+      crosswind_kt > limit_kt
+    ) {
       advice.push({ code: 'crosswind-demonstrated-informs', parameters: { crosswind_kt, limit_kt } });
     }
   }
   const stall = situation.data.stallSpeeds.find(({ name }) => name === 'V_S0');
-  const stall_kcas = stall === undefined ? undefined : stall.speed.unit === 'kcas' ? stall.speed.value : calibrated(situation, stall.flap, stall.speed.value);
+  const stall_kcas =
+    stall === undefined
+      ? undefined
+      : stall.speed.unit === 'kcas'
+        ? stall.speed.value
+        : calibrated(situation, stall.flap, stall.speed.value);
   if (stall_kcas !== undefined) {
-    const limit_kt = r.step('airspeed.stall-speed-multiple', '0.2 V_S0', stallSpeedMultiple, { stallSpeed: stall_kcas as CalibratedAirspeed, multiple: 0.2 as Ratio });
+    const limit_kt = r.step('airspeed.stall-speed-multiple', '0.2 V_S0', stallSpeedMultiple, {
+      stallSpeed: stall_kcas as CalibratedAirspeed,
+      multiple: 0.2 as Ratio,
+    });
     advice.push({ code: 'crosswind-against-stall', parameters: { limit_kt, crosswind_kt } });
   }
   return advice;
@@ -60,5 +82,11 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
 export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
   const open = used.filter(({ id, access }) => access === 'recalled' && !situation.confirmed.has(id));
   if (open.length === 0 || judged.verdict === 'undetermined') return judged;
-  return withheld(judged, open.map(({ id }) => ({ code: 'recalled-factor' as const, parameters: { factorId: id, edition: situation.set.edition } })));
+  return withheld(
+    judged,
+    open.map(({ id }) => ({
+      code: 'recalled-factor' as const,
+      parameters: { factorId: id, edition: situation.set.edition },
+    })),
+  );
 }

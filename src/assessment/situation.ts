@@ -1,5 +1,13 @@
-import { bracketCalibration, bracketTable, calibrationTable, interpolateCell, type PerformanceData, type ReadingMode, type Table } from '../aircraft/index.ts';
 import type { ClimbData, LandingData, TakeoffData } from '../aircraft/index.ts';
+import {
+  bracketCalibration,
+  bracketTable,
+  calibrationTable,
+  interpolateCell,
+  type PerformanceData,
+  type ReadingMode,
+  type Table,
+} from '../aircraft/index.ts';
 import { type FactorSet, factorSets, type Surface } from '../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../units/index.ts';
@@ -78,7 +86,8 @@ export function inUnit(measured: { value: number; unit: UnitWord }, unit: UnitWo
 export function situationOf(request: TakeoffRequest | LandingRequest): Situation {
   const phase = phaseOf(request);
   const data = request.performanceData;
-  const configuration = request.configuration ?? (data.configurations.find((each) => each.phase === phase)?.id as string);
+  const configuration =
+    request.configuration ?? (data.configurations.find((each) => each.phase === phase)?.id as string);
   const flap = data.configurations.find(({ id }) => id === configuration)?.flap as string;
   const use = phase === 'takeoff' ? 'initial' : 'balked landing';
   const policies = settle(request.policies ?? {});
@@ -156,7 +165,8 @@ function runwayInUse(request: TakeoffRequest | LandingRequest, notes: Reason[]):
     length_m,
     slope_percent: ((end - start) / length_m) * 100,
     start_mElevation: start,
-    aerodrome_ft: runway.aerodromeElevation === undefined ? highest_ft : inUnit(runway.aerodromeElevation, 'ftElevation'),
+    aerodrome_ft:
+      runway.aerodromeElevation === undefined ? highest_ft : inUnit(runway.aerodromeElevation, 'ftElevation'),
     surface: runway.surface,
     tora_m: tora - lineUp_m,
     toda_m: toda - lineUp_m,
@@ -184,7 +194,9 @@ function directionForWind(
   const given = direction.value as TrueDirection & MagneticDirection;
   const value = quantityOf(variation.value);
   const converted: number =
-    north === 'degTrue' ? trueFromMagnetic({ direction: given, variation: value }) : magneticFromTrue({ direction: given, variation: value });
+    north === 'degTrue'
+      ? trueFromMagnetic({ direction: given, variation: value })
+      : magneticFromTrue({ direction: given, variation: value });
   const words = (unit: string) => (unit === 'degTrue' ? 'true' : 'magnetic');
   const hemisphere = variation.value.value < 0 ? 'W' : 'E';
   notes.push({

@@ -44,21 +44,41 @@ export function withTakeoffSpeeds(situation: Situation, addition_kt: number): Ta
 }
 
 /** The corrected take-off distance of the day; break-evens come through here as well. */
-export function takeoffChain(r: Recorder, situation: TakeoffSituation, air: Air, used_kt: number, overrides?: Overrides): Chain {
+export function takeoffChain(
+  r: Recorder,
+  situation: TakeoffSituation,
+  air: Air,
+  used_kt: number,
+  overrides?: Overrides,
+): Chain {
   const chain = distanceChain(r, situation, air, used_kt, overrides);
   const { liftOff, tableLiftOff, policies } = situation;
-  if (chain.missing.length > 0 || liftOff === undefined || tableLiftOff === undefined || liftOff.kias === tableLiftOff.kias) return chain;
+  if (
+    chain.missing.length > 0 ||
+    liftOff === undefined ||
+    tableLiftOff === undefined ||
+    liftOff.kias === tableLiftOff.kias
+  )
+    return chain;
   if (policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
     return chain;
   }
   if (liftOff.kcas === undefined || tableLiftOff.kcas === undefined) {
-    const missing = { code: 'no-calibration', parameters: { flap: situation.flap, speed_kias: liftOff.kias, purpose: 'the cost of the speed addition' } } as const;
+    const missing = {
+      code: 'no-calibration',
+      parameters: { flap: situation.flap, speed_kias: liftOff.kias, purpose: 'the cost of the speed addition' },
+    } as const;
     return { ...chain, missing: [missing] };
   }
   const speeds = { speed: liftOff.kcas as CalibratedAirspeed, tableSpeed: tableLiftOff.kcas as CalibratedAirspeed };
   const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, speeds);
-  r.decide('speed-addition-paid', { speed_kias: liftOff.kias, table_kias: tableLiftOff.kias, speed_kcas: liftOff.kcas, table_kcas: tableLiftOff.kcas });
+  r.decide('speed-addition-paid', {
+    speed_kias: liftOff.kias,
+    table_kias: tableLiftOff.kias,
+    speed_kcas: liftOff.kcas,
+    table_kcas: tableLiftOff.kcas,
+  });
   // The addition costs ground roll only; the airborne distance is flown at the screen speed.
   const extra_m = chain.roll_m * (factor - 1);
   const distance_m = chain.distance_m + extra_m;
@@ -79,7 +99,13 @@ export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditi
   const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen?.kcas);
   const distances = { factored_m: safety.factored_m, unfactored_m: chain.distance_m, missing: chain.missing };
   const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
-  const run = { id: 'takeoff-run', subject: 'take-off run', quantity: 'ground roll with the safety factor', unit: 'm', limitStatus: 'distance available' } as const;
+  const run = {
+    id: 'takeoff-run',
+    subject: 'take-off run',
+    quantity: 'ground roll with the safety factor',
+    unit: 'm',
+    limitStatus: 'distance available',
+  } as const;
   const runCriterion =
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)

@@ -1,6 +1,16 @@
 import { trueAirspeed } from '../airspeed/index.ts';
 import { accelerationCheckSpeed, latestLiftOff, latestRejectPoint } from '../distance/index.ts';
-import { type CalibratedAirspeed, type GroundSpeed, type IndicatedAirspeed, type Knots, type Metres, type Ratio, roundDown, roundUp, type Seconds } from '../units/index.ts';
+import {
+  type CalibratedAirspeed,
+  type GroundSpeed,
+  type IndicatedAirspeed,
+  type Knots,
+  type Metres,
+  type Ratio,
+  roundDown,
+  roundUp,
+  type Seconds,
+} from '../units/index.ts';
 import { groundSpeed } from '../wind/index.ts';
 import { latestScreenPoint } from './climb-out.ts';
 import type { Reason } from './reason.ts';
@@ -9,7 +19,12 @@ import type { TakeoffFigures, TakeoffSituation } from './takeoff-kernel.ts';
 
 /** A mark on the ground, in whole metres from where the roll starts; or why there is none. */
 export interface Mark {
-  readonly id: 'latest-lift-off' | 'acceleration-check' | 'latest-reject-point' | 'latest-touchdown-point' | 'latest-go-around-point';
+  readonly id:
+    | 'latest-lift-off'
+    | 'acceleration-check'
+    | 'latest-reject-point'
+    | 'latest-touchdown-point'
+    | 'latest-go-around-point';
   readonly at_m: number | undefined;
   /** Of the runway, as a share. */
   readonly share: number | undefined;
@@ -19,18 +34,32 @@ export interface Mark {
 }
 
 /** The longest roll that would still do, and what follows from it. */
-export function takeoffMarks(r: Recorder, situation: TakeoffSituation, figures: TakeoffFigures, braking: number | undefined): Mark[] {
+export function takeoffMarks(
+  r: Recorder,
+  situation: TakeoffSituation,
+  figures: TakeoffFigures,
+  braking: number | undefined,
+): Mark[] {
   const { chain, climb, wind, air } = figures;
   const { runway, liftOff } = situation;
   const none = (code: Reason['code']): Mark[] =>
-    (['latest-lift-off', 'acceleration-check', 'latest-reject-point'] as const).map((id) => ({ id, at_m: undefined, share: undefined, reason: { code, parameters: {} } }));
+    (['latest-lift-off', 'acceleration-check', 'latest-reject-point'] as const).map((id) => ({
+      id,
+      at_m: undefined,
+      share: undefined,
+      reason: { code, parameters: {} },
+    }));
   const hasObstacles = (runway.ahead ?? []).length > 0;
-  if (chain.missing.length > 0 || liftOff?.kcas === undefined || (hasObstacles && climb.gradient === undefined)) return none('mark-not-known');
+  if (chain.missing.length > 0 || liftOff?.kcas === undefined || (hasObstacles && climb.gradient === undefined))
+    return none('mark-not-known');
   const screenPoint_m = latestScreenPoint(r, situation, climb.gradient ?? 0);
   if (screenPoint_m === undefined) return none('mark-none-obstacles');
   const distanceAvailable = Math.max(0, Math.min(runway.toda_m, screenPoint_m)) as Metres;
   const airborneDistance = (chain.distance_m - chain.roll_m) as Metres;
-  const roll_m = r.step('distance.latest-lift-off', 'latest lift-off', latestLiftOff, { distanceAvailable, airborneDistance });
+  const roll_m = r.step('distance.latest-lift-off', 'latest lift-off', latestLiftOff, {
+    distanceAvailable,
+    airborneDistance,
+  });
   if (roll_m < 1) return none('mark-none-obstacles');
   if (roll_m < chain.roll_m) return none('mark-none-roll');
   const mark = (id: Mark['id'], at_m: number): Mark => ({ id, at_m: roundDown(at_m), share: at_m / runway.length_m });
@@ -43,14 +72,25 @@ export function takeoffMarks(r: Recorder, situation: TakeoffSituation, figures: 
   });
   const marks = [mark('latest-lift-off', roll_m), { ...mark('acceleration-check', half), speed_kias: roundUp(due) }];
   if (braking === undefined) {
-    return [...marks, { id: 'latest-reject-point', at_m: undefined, share: undefined, reason: { code: 'mark-needs-braking', parameters: {} } }];
+    return [
+      ...marks,
+      {
+        id: 'latest-reject-point',
+        at_m: undefined,
+        share: undefined,
+        reason: { code: 'mark-needs-braking', parameters: {} },
+      },
+    ];
   }
   const trueSpeed = r.step('airspeed.true-airspeed', 'true airspeed at lift-off', trueAirspeed, {
     calibratedAirspeed: liftOff.kcas as CalibratedAirspeed,
     pressureAltitude: air.pressureAltitude_ft,
     temperature: air.temperature_degC,
   });
-  const ground: GroundSpeed = r.step('wind.ground-speed', 'ground speed at lift-off', groundSpeed, { trueAirspeed: trueSpeed, headwind: wind.used_kt as Knots });
+  const ground: GroundSpeed = r.step('wind.ground-speed', 'ground speed at lift-off', groundSpeed, {
+    trueAirspeed: trueSpeed,
+    headwind: wind.used_kt as Knots,
+  });
   const reject = r.step('distance.latest-reject-point', 'latest reject point', latestRejectPoint, {
     longestRoll: roll_m,
     liftOffGroundSpeed: ground,

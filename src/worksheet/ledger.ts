@@ -1,4 +1,12 @@
-import { type BreakEvenFound, type Criterion, marginInWords, type MarkFound, type TakeoffAssessment, type LandingAssessment, verdictInWords } from '../assessment/index.ts';
+import {
+  type BreakEvenFound,
+  type Criterion,
+  type LandingAssessment,
+  type MarkFound,
+  marginInWords,
+  type TakeoffAssessment,
+  verdictInWords,
+} from '../assessment/index.ts';
 import { formatNumber, formatValue, type Measure } from '../units/index.ts';
 import type { UnitWord } from '../units/unit-table.ts';
 
@@ -16,7 +24,7 @@ const shown = (measured: Measure, decimals = 0) => formatValue(measured.value, m
 const metres = (value: number) => `${value < 0 ? '\u2212' : ''}${formatNumber(Math.abs(value), { decimals: 1 })} m`;
 
 const stairWords: Readonly<Record<string, string>> = {
-  manual: "The manual's figure for this mass, pressure altitude and temperature",
+  manual: "The manual's figure for mass, altitude and temperature",
   mass: 'for the mass above the table',
   elevation: 'for the altitude above the table',
   temperature: 'for the temperature above the table',
@@ -42,7 +50,11 @@ export function stairLines(assessment: Assessment): LedgerLine[] {
 export function criterionSentence(criterion: Criterion): string {
   const status = criterion.limitStatus === 'distance available' ? '' : ` (${criterion.limitStatus})`;
   if (criterion.verdict === 'undetermined') {
-    const known = criterion.atLeast ? ` It is at least ${shown(criterion.atLeast)}.` : criterion.atMost ? ` It is at most ${shown(criterion.atMost)}.` : '';
+    const known = criterion.atLeast
+      ? ` It is at least ${shown(criterion.atLeast)}.`
+      : criterion.atMost
+        ? ` It is at most ${shown(criterion.atMost)}.`
+        : '';
     return `${capital(criterion.quantity)}${status}: undetermined.${known}`;
   }
   const decimals = criterion.value.unit === 'percent' ? 1 : 0;
@@ -56,7 +68,8 @@ export function breakEvenSentence({ quantity, answer, value, range }: BreakEvenF
   const decimals = quantity === 'surface factor' ? 3 : quantity === 'tailwind' ? 1 : 0;
   const between = `${shown(range.from, decimals)} to ${shown(range.to, decimals)}`;
   if (answer === 'withinThroughoutRange') return `${capital(quantity)}: within throughout the range, ${between}.`;
-  if (answer === 'outsideThroughoutRange' || value === undefined) return `${capital(quantity)}: not within anywhere in the range, ${between}.`;
+  if (answer === 'outsideThroughoutRange' || value === undefined)
+    return `${capital(quantity)}: not within anywhere in the range, ${between}.`;
   return `${capital(quantity)}: within up to ${shown(value, decimals)}.`;
 }
 

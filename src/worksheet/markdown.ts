@@ -22,12 +22,27 @@ export function worksheetMarkdown(sheet: Worksheet): string {
     '|---|---:|---:|',
     ...stairLines(assessment).map(({ sentence, added = '', total = '' }) => `| ${sentence} | ${added} | ${total} |`),
     ...list('Criteria', assessment.criteria.map(criterionSentence)),
-    ...list('Why', assessment.reasons.map(({ text }) => text)),
-    ...list('Held against the distance available, everything else as it is', assessment.breakEvens.map(breakEvenSentence)),
+    ...list(
+      'Why',
+      assessment.reasons.map(({ text }) => text),
+    ),
+    ...list(
+      'Held against the distance available, everything else as it is',
+      assessment.breakEvens.map(breakEvenSentence),
+    ),
     ...list('Marks on the ground', assessment.marks.map(markSentence)),
-    ...list('Advice', assessment.advice.map(({ text }) => text)),
-    ...list('Hazards', assessment.hazards.map(({ text }) => text)),
-    ...list('Data notes', assessment.dataNotes.map(({ text }) => text)),
+    ...list(
+      'Advice',
+      assessment.advice.map(({ text }) => text),
+    ),
+    ...list(
+      'Hazards',
+      assessment.hazards.map(({ text }) => text),
+    ),
+    ...list(
+      'Data notes',
+      assessment.dataNotes.map(({ text }) => text),
+    ),
     ...list('Working', assessment.trace.map(workingLine)),
     '',
     '## Formulas',
@@ -37,7 +52,9 @@ export function worksheetMarkdown(sheet: Worksheet): string {
       '',
       `$$${equation}$$`,
       '',
-      ...citations.map(({ title: source, edition, locator, access }) => `- ${source}, ${edition}; ${locator} (${access})`),
+      ...citations.map(
+        ({ title: source, edition, locator, access }) => `- ${source}, ${edition}; ${locator} (${access})`,
+      ),
     ]),
     ...list('Not assessed', assessment.notAssessed),
     ...list('Limits of use', assessment.limitsOfUse),

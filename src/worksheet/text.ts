@@ -1,4 +1,11 @@
-import { type Assessment, breakEvenSentence, completedFor, criterionSentence, markSentence, stairLines } from './ledger.ts';
+import {
+  type Assessment,
+  breakEvenSentence,
+  completedFor,
+  criterionSentence,
+  markSentence,
+  stairLines,
+} from './ledger.ts';
 
 const width = 88;
 
@@ -17,9 +24,18 @@ export function worksheetText(assessment: Assessment): string {
     '',
     ...assessment.criteria.map(criterionSentence),
     ...section('Why', texts(assessment.reasons)),
-    ...section('Held against the distance available, everything else as it is', assessment.breakEvens.map(breakEvenSentence)),
+    ...section(
+      'Held against the distance available, everything else as it is',
+      assessment.breakEvens.map(breakEvenSentence),
+    ),
     ...section('Marks on the ground', assessment.marks.map(markSentence)),
-    ...section('Speeds', assessment.speeds.map(({ name, speed, calibrated }) => `${name} ${speed.value} KIAS${calibrated === undefined ? '' : ` (${calibrated.value} KCAS)`}`)),
+    ...section(
+      'Speeds',
+      assessment.speeds.map(
+        ({ name, speed, calibrated }) =>
+          `${name} ${speed.value} KIAS${calibrated === undefined ? '' : ` (${calibrated.value} KCAS)`}`,
+      ),
+    ),
     ...section('Advice', texts(assessment.advice)),
     ...section('Hazards', texts(assessment.hazards)),
     ...section('Data notes', texts(assessment.dataNotes)),
@@ -48,10 +64,18 @@ function wrap(line: string): string[] {
   const lines: string[] = [];
   let rest = line;
   while (rest.length > width) {
-    const at = rest.lastIndexOf(' ', width);
+    const at = lastBreak(rest);
     if (at <= indent.length) break;
     lines.push(rest.slice(0, at));
     rest = indent + rest.slice(at + 1);
   }
   return [...lines, rest];
+}
+
+/** The last space that parts no number from its unit. */
+function lastBreak(line: string): number {
+  let at = line.lastIndexOf(' ', width);
+  while (at > 0 && /\d/.test(line.charAt(at - 1)) && !/[A-Z(]/.test(line.charAt(at + 1)))
+    at = line.lastIndexOf(' ', at - 1);
+  return at;
 }

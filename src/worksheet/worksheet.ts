@@ -1,4 +1,4 @@
-import { type Citation, type FormulaRecord, type Source, bibliography } from '../sources/index.ts';
+import { bibliography, type Citation, type FormulaRecord, type Source } from '../sources/index.ts';
 import type { Assessment } from './ledger.ts';
 
 /** A formula of the working with what a reviewer needs to follow it to its source. */
