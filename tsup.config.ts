@@ -7,9 +7,13 @@ import { subpaths } from './tools/subpaths.ts';
  * either, importing one formula pulls unrelated folders into an app's bundle.
  */
 export default defineConfig({
-  // The conversion of directions is an entry of its own, though not a published one: it keeps the magnetic model out
-  // of the chunk that assessments import.
-  entry: { ...subpaths, 'internal/direction-conversion': 'src/magnetism/conversion.ts' },
+  // Two entries of their own, though not published ones: they keep the magnetic model out of the chunk that assessments
+  // import, and the document schemas out of the one that reading a table needs.
+  entry: {
+    ...subpaths,
+    'internal/direction-conversion': 'src/magnetism/conversion.ts',
+    'internal/table-reading': 'src/aircraft/interpolate-table.ts',
+  },
   format: ['esm', 'cjs'],
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
   splitting: true,

@@ -11,7 +11,7 @@ const speedTable = tableSchema(['kias'], 10, 400);
 
 const windCorrection = v.strictObject({
   percentPerKnot: measureSchema(['percent'], -10, 20),
-  upTo: measureSchema(['kt'], 1, 60),
+  upTo: measureSchema(['kt'], 1, 50),
 });
 
 const corrections = v.strictObject({

@@ -17,7 +17,6 @@ import { flownSpeed, type PlacedObstacle, type Situation } from './situation.ts'
 import type { Recorder } from './step.ts';
 
 const foot = 0.3048;
-const screen_m = 50 * foot;
 
 /** A climb over the ground, or why there is none. */
 export interface Climb {
@@ -62,7 +61,10 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
     groundSpeed: ground,
   });
   if (startSpeed_kcas === undefined || startSpeed_kcas >= speed.kcas) return { gradient, heightLost_m: 0, missing: [] };
-  const from = trueAirspeed({ calibratedAirspeed: startSpeed_kcas as CalibratedAirspeed, ...at });
+  const from = r.step('airspeed.true-airspeed', 'true airspeed at the 50 ft point', trueAirspeed, {
+    calibratedAirspeed: startSpeed_kcas as CalibratedAirspeed,
+    ...at,
+  });
   const heightLost_m = r.step('flight-path.height-for-speed-gain', 'height given up for speed', heightForSpeedGain, {
     from,
     to: trueSpeed,
@@ -110,7 +112,7 @@ export function obstacleCriteria(
     const place = placeOf(situation, obstacle);
     const clearance = (policies.verticalClearance * foot) as HeightInMetres;
     const path = (start_m: number) => ({
-      startHeight: (screen_m - climb.heightLost_m + surfaceHeight(situation, start_m)) as HeightInMetres,
+      startHeight: (situation.screen_m - climb.heightLost_m + surfaceHeight(situation, start_m)) as HeightInMetres,
       distance: (place.distance_m - start_m) as Metres,
     });
     const factored = path(distances.factored_m);
@@ -194,7 +196,7 @@ export function latestScreenPoint(r: Recorder, situation: Situation, gradient: n
     const start = r.step('flight-path.latest-path-start', `latest 50 ft point for ${obstacle.name}`, latestPathStart, {
       obstacleTop: place.top_m as HeightInMetres,
       clearance: (situation.policies.verticalClearance * foot) as HeightInMetres,
-      screenHeight: screen_m as HeightInMetres,
+      screenHeight: situation.screen_m as HeightInMetres,
       distance: place.distance_m as Metres,
       gradient: gradient as Ratio,
       slope: slope as Ratio,

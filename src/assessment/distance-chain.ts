@@ -53,6 +53,9 @@ export interface Overrides {
   readonly surfaceFactor?: number;
 }
 
+/** A factor printed for one step says nothing credible of so many; beyond this there is no figure (policy). */
+const mostSteps = 5;
+
 /** Reads the table and corrects it, in the order of the trade: mass, altitude, temperature, wind, surface, slope. */
 export function distanceChain(
   r: Recorder,
@@ -176,7 +179,12 @@ class ChainBuilder {
       this.miss(code, parameters);
       return;
     }
-    const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: (excess / rule.step) as Ratio };
+    const steps = excess / rule.step;
+    if (steps > mostSteps) {
+      this.miss('beyond-pro-rating', { steps, most: mostSteps });
+      return;
+    }
+    const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: steps as Ratio };
     this.multiply(step, this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs), 'both');
     this.used.push(rule);
   }

@@ -1,7 +1,7 @@
 import type { LandingData } from '../aircraft/index.ts';
 import { approachSpeed, gustIncrement } from '../airspeed/index.ts';
 import { correctedDistance, type FactorOrigin, latestTouchdownPoint, speedFactor } from '../distance/index.ts';
-import { landingDistanceLost } from '../flight-path/index.ts';
+import { landingDistanceLost, latestPathStart } from '../flight-path/index.ts';
 import {
   type CalibratedAirspeed,
   type Degrees,
@@ -209,7 +209,7 @@ function lostOnApproach(
       {
         obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
         clearance: (policies.approachClearance * foot) as HeightInMetres,
-        screenHeight: (50 * foot) as HeightInMetres,
+        screenHeight: situation.screen_m as HeightInMetres,
         distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
         pathAngle: angle_deg as Degrees,
         downslope: downslope as Percent,
@@ -247,7 +247,7 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
   if (ahead.length === 0 || situation.climb === undefined) return marks;
   const climb = climbOf(r, situation, air, wind.used_kt);
   const slope = runway.slope_percent / 100;
-  if (climb.gradient === undefined || climb.gradient <= slope + 1e-6) {
+  if (climb.gradient === undefined || climb.gradient < 0 || climb.gradient <= slope + 1e-6) {
     return [
       ...marks,
       {
@@ -262,9 +262,20 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
   // From the surface itself: a go-around may begin on the wheels.
   const points = ahead.map((obstacle) => {
     const { distance_m, top_m } = placeOf(situation, obstacle);
-    return (
-      (gradient * distance_m - top_m - policies.verticalClearance * foot) / (gradient - slope) - runway.displaced_m
+    const from = r.step(
+      'flight-path.latest-path-start',
+      `latest go-around point for ${obstacle.name}`,
+      latestPathStart,
+      {
+        obstacleTop: top_m as HeightInMetres,
+        clearance: (policies.verticalClearance * foot) as HeightInMetres,
+        screenHeight: 0 as HeightInMetres,
+        distance: distance_m as Metres,
+        gradient: gradient as Ratio,
+        slope: slope as Ratio,
+      },
     );
+    return from - runway.displaced_m;
   });
   const at_m = Math.floor(Math.min(...points) + 1e-9);
   return [...marks, { id: 'latest-go-around-point', at_m, share: share(at_m) }];

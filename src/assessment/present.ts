@@ -1,4 +1,5 @@
 import { plausibilityFindings } from '../aircraft/index.ts';
+import { factorInWords } from '../distance/index.ts';
 import { formatValue, type Measure, measure, roundUp } from '../units/index.ts';
 import type { UnitWord } from '../units/unit-table.ts';
 import type { Air, Wind } from './air-and-wind.ts';
@@ -87,7 +88,7 @@ export function headlineOf(
     ...(situation.safety === 'none' ? [sentence('safety-factor-none')] : []),
     ...(secondHand.length === 0 || chain.missing.length > 0
       ? []
-      : [sentence('second-hand-factors', { factors: secondHand.map(({ id }) => id).join(', ') })]),
+      : [sentence('second-hand-factors', { factors: secondHand.map(factorInWords).join('; ') })]),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { consistencyFaults } from '../aircraft/index.ts';
+import { factorSets, type PhaseCorrections } from '../distance/index.ts';
 import type { Fault } from '../documents/index.ts';
 import { convert } from '../units/unit-table.ts';
 import type { LandingRequest, Obstacle, Runway, RunwayEnd, TakeoffRequest, Weather } from './request.ts';
@@ -12,6 +13,7 @@ export function requestFaults(request: TakeoffRequest | LandingRequest): Fault[]
     ...runwayFaults(runway, request.runwayInUse),
     ...weatherFaults(weather).map(({ path, message }) => ({ path: `weather.${path}`, message })),
     ...northFaults(request),
+    ...confirmationFaults(request),
   ];
 }
 
@@ -204,4 +206,27 @@ function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
       message: `the wind is in ${windNorth} and the runway in ${runwayNorth}; the variation between them is needed`,
     },
   ];
+}
+
+/** A confirmation of a factor that the set does not have would be lost silently. */
+function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const { takeoff, landing } = factorSets[request.factorSet];
+  const ids = new Set([takeoff, landing].flatMap(factorIds));
+  return (request.policies?.confirmations ?? []).flatMap(({ factorId }, i) =>
+    ids.has(factorId)
+      ? []
+      : [
+          {
+            path: `policies.confirmations[${i}].factorId`,
+            message: `"${factorId}" is not a factor of ${request.factorSet}`,
+          },
+        ],
+  );
+}
+
+function factorIds(corrections: PhaseCorrections): string[] {
+  const { surfaces, slope, mass, elevation, temperature, tailwind } = corrections;
+  return [...surfaces, slope, mass, elevation, temperature, tailwind].flatMap((factor) =>
+    factor === undefined ? [] : [factor.id],
+  );
 }

@@ -75,6 +75,8 @@ const texts = {
     `The ${p['table']} table holds up to ${n(p['limit_ft'])} ft pressure altitude and neither the manual nor the factor set says what more costs.`,
   'temperature-not-covered': (p) =>
     `The ${p['table']} table holds up to ${n(p['limit_degC'])} °C and neither the manual nor the factor set says what more costs.`,
+  'beyond-pro-rating': (p) =>
+    `${n(p['steps'], 1)} steps of a factor printed for one step are beyond the ${n(p['most'])} that are pro-rated: there is no figure.`,
   'tailwind-beyond-manual': (p) =>
     `A tailwind of ${n(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${n(p['cap_kt'])} kt: there is no figure.`,
   'no-tailwind-law': (p) =>
@@ -159,6 +161,7 @@ const texts = {
   // Marks
   'mark-none-obstacles': () => 'No roll of any length clears the obstacles by the height asked.',
   'mark-none-roll': () => 'The roll expected today is longer than the longest that would still do.',
+  'mark-wind-too-strong': () => 'The wind is more than half the lift-off speed: no mark is given.',
   'mark-needs-braking': () => 'A braking coefficient is needed for this mark; there is no default.',
   'mark-not-known': () => 'The figures that this mark needs are undetermined.',
   'mark-acceleration-basis': () =>

@@ -64,6 +64,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly flap: string;
   readonly table: T | undefined;
   readonly climb: ClimbData | undefined;
+  /** Height to which the take-off distance, or from which the landing distance, is measured. */
+  readonly screen_m: number;
   readonly mass_kg: number;
   readonly maximumMass_kg: number;
   readonly runway: RunwayInUse;
@@ -92,13 +94,15 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const use = phase === 'takeoff' ? 'initial' : 'balked landing';
   const policies = settle(request.policies ?? {});
   const notes: Reason[] = [];
+  const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
   return {
     phase,
     data,
     configuration,
     flap,
-    table: data[phase].find((each) => each.configuration === configuration),
+    table,
+    screen_m: table === undefined ? 50 * 0.3048 : inUnit(table.screenHeight, 'mHeight'),
     climb: data.climb.find((each) => each.configuration === configuration && each.use === use),
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass_kg: inUnit(phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding, 'kg'),

@@ -1,6 +1,6 @@
 import type { TakeoffData } from '../aircraft/index.ts';
-import { speedFactor } from '../distance/index.ts';
-import type { CalibratedAirspeed } from '../units/index.ts';
+import { correctedDistance, speedFactor } from '../distance/index.ts';
+import type { CalibratedAirspeed, Metres } from '../units/index.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
 import type { Conditions } from './conditions.ts';
@@ -80,12 +80,15 @@ export function takeoffChain(
     table_kcas: tableLiftOff.kcas,
   });
   // The addition costs ground roll only; the airborne distance is flown at the screen speed.
-  const extra_m = chain.roll_m * (factor - 1);
-  const distance_m = chain.distance_m + extra_m;
+  const roll_m = r.step('distance.corrected-distance', 'ground roll with speed addition', correctedDistance, {
+    distance: chain.roll_m as Metres,
+    factors: [factor],
+  });
+  const distance_m = chain.distance_m + roll_m - chain.roll_m;
   return {
     ...chain,
     distance_m,
-    roll_m: chain.roll_m + extra_m,
+    roll_m,
     stairs: [...chain.stairs, { step: 'speed addition', factor: distance_m / chain.distance_m, total_m: distance_m }],
   };
 }

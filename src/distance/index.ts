@@ -1,5 +1,6 @@
 export { type AccelerationCheckSpeedInputs, accelerationCheckSpeed } from './acceleration-check.ts';
 export { type CorrectedDistanceInputs, correctedDistance } from './corrected-distance.ts';
+export { factorInWords } from './factor-sets/factor-in-words.ts';
 export type {
   FactorKind,
   FactorOrigin,

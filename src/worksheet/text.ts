@@ -24,6 +24,7 @@ export function worksheetText(assessment: Assessment): string {
     '',
     ...assessment.criteria.map(criterionSentence),
     ...section('Why', texts(assessment.reasons)),
+    ...section('Choices made on the way', decisions(assessment)),
     ...section(
       'Held against the distance available, everything else as it is',
       assessment.breakEvens.map(breakEvenSentence),
@@ -47,6 +48,11 @@ export function worksheetText(assessment: Assessment): string {
 
 function texts(sentences: readonly { text: string }[]): string[] {
   return [...new Set(sentences.map(({ text }) => text))];
+}
+
+/** What no formula decides: which law was used, what got no credit, what is a bound. */
+function decisions({ trace }: Assessment): string[] {
+  return texts(trace.flatMap((entry) => (entry.kind === 'decision' ? [entry] : [])));
 }
 
 function section(title: string, lines: readonly string[]): string[] {
