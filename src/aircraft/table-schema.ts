@@ -62,7 +62,8 @@ export function tableSchema<const U extends CellUnit>(
 
 function isCells(cells: unknown, depth: number): boolean {
   if (cells === null || (typeof cells === 'number' && Number.isFinite(cells))) return true;
-  return depth > 0 && Array.isArray(cells) && cells.every((part) => isCells(part, depth - 1));
+  // Spread, so that a hole in a list is seen.
+  return depth > 0 && Array.isArray(cells) && [...cells].every((part) => isCells(part, depth - 1));
 }
 
 /** Everything wrong between the cells and the axes, each with the place of the cell. */

@@ -16,7 +16,7 @@ import type {
 } from '../units/index.ts';
 import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../wind/index.ts';
 import type { Conditions } from './conditions.ts';
-import type { Situation } from './situation.ts';
+import { inUnit, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 /** The air at the aerodrome. */
@@ -99,10 +99,22 @@ export function windOf(r: Recorder, situation: Situation, conditions: Conditions
     tailwindShare: (includes === true ? 1 : tailwindShare) as Ratio,
   });
   if (used < 0) r.decide('tailwind-used', { wind_kt: -used, share: tailwindShare });
-  else r.decide('headwind-used', { wind_kt: used, share: headwindShare });
+  else if (used > 0) r.decide('headwind-used', { wind_kt: used, share: headwindShare });
+  const credited = creditedHeadwind(r, situation, used);
   return {
     components,
-    used_kt: used,
+    used_kt: credited,
     worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight),
   };
+}
+
+/** No more headwind than the manual's last printed one is used, and none where the manual gives no law. */
+function creditedHeadwind(r: Recorder, situation: Situation, used: Knots): Knots {
+  const { table } = situation;
+  if (used <= 0 || table === undefined) return used;
+  const law = table.corrections.headwind;
+  const cap_kt = law === undefined ? 0 : inUnit(law.upTo, 'kt');
+  if (used <= cap_kt) return used;
+  r.decide(law === undefined ? 'no-headwind-law' : 'headwind-capped', law === undefined ? {} : { cap_kt });
+  return cap_kt as Knots;
 }

@@ -38,19 +38,20 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
   if (tailwind !== undefined) {
     const range = { from: 0, to: inUnit(tailwind.upTo, 'kt') };
     found.push(
-      breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => isWithin(vary.wind(-knots))),
+      breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => vary.wind(-knots).verdict),
     );
   }
   found.push(
-    breakEven({ quantity: 'surface factor', unit: 'ratio', from: 1, to: 3, step: 0.001 }, (factor) =>
-      isWithin(vary.surface(factor)),
+    breakEven(
+      { quantity: 'surface factor', unit: 'ratio', from: 1, to: 3, step: 0.001 },
+      (factor) => vary.surface(factor).verdict,
     ),
   );
   const mass = table.distance.axes.find(({ quantity }) => quantity === 'mass');
   if (mass !== undefined) {
     const ends = endsOf(mass, 'kg');
     const range = { from: ends.from, to: Math.min(ends.to, maximumMass_kg) };
-    found.push(breakEven({ quantity: 'mass', unit: 'kg', ...range, step: 1 }, (kg) => isWithin(vary.mass(kg))));
+    found.push(breakEven({ quantity: 'mass', unit: 'kg', ...range, step: 1 }, (kg) => vary.mass(kg).verdict));
   }
   const temperature = table.distance.axes.find(({ quantity }) => quantity === 'temperature');
   if (temperature !== undefined) {
@@ -65,16 +66,13 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
       temperature_degC: degC,
     });
     found.push(
-      breakEven({ quantity: 'temperature', unit: 'degC', from, to: ends.to, step: 1 }, (degC) =>
-        isWithin(vary.temperature(at(degC))),
+      breakEven(
+        { quantity: 'temperature', unit: 'degC', from, to: ends.to, step: 1 },
+        (degC) => vary.temperature(at(degC)).verdict,
       ),
     );
   }
   return found;
-}
-
-function isWithin(judged: Judged): boolean {
-  return judged.verdict === 'within';
 }
 
 function endsOf(axis: TableAxis, unit: 'kg' | 'degC'): { from: number; to: number } {

@@ -52,7 +52,8 @@ export interface Stairs {
 /** Where the distance criterion turns while everything else stays. */
 export interface BreakEvenFound {
   readonly quantity: string;
-  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange';
+  /** `undetermined` where the best end of the range is undetermined already. */
+  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange' | 'undetermined';
   readonly value?: Measure;
   readonly range: { readonly from: Measure; readonly to: Measure };
 }

@@ -1,4 +1,5 @@
 import { roundDown } from '../units/index.ts';
+import type { Verdict } from './criterion.ts';
 
 /** Where one criterion turns while everything else stays. */
 export interface BreakEven {
@@ -6,7 +7,7 @@ export interface BreakEven {
   readonly unit: 'kt' | 'ratio' | 'kg' | 'degC';
   /** The greatest value that is still within limits; rounded down. */
   readonly value: number | undefined;
-  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange';
+  readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange' | 'undetermined';
   readonly range: { readonly from: number; readonly to: number };
 }
 
@@ -20,10 +21,13 @@ export interface Search {
 }
 
 /** Bisects for the greatest value that is within; what is undetermined does not count as within. */
-export function breakEven(search: Search, isWithin: (value: number) => boolean): BreakEven {
+export function breakEven(search: Search, verdictAt: (value: number) => Verdict): BreakEven {
   const { quantity, unit, from, to, step } = search;
   const named = { quantity, unit, range: { from, to } };
-  if (!isWithin(from)) return { ...named, value: undefined, answer: 'outsideThroughoutRange' };
+  const isWithin = (value: number) => verdictAt(value) === 'within';
+  const best = verdictAt(from);
+  if (best !== 'within')
+    return { ...named, value: undefined, answer: best === 'outside' ? 'outsideThroughoutRange' : 'undetermined' };
   if (isWithin(to)) return { ...named, value: undefined, answer: 'withinThroughoutRange' };
   let within = from;
   let not = to;

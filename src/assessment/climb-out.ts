@@ -40,11 +40,11 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
     pressureAltitude: air.pressureAltitude_ft,
     temperature: air.tableTemperature_degC,
   };
-  const reading = bracketTable(climb.rateOfClimb, point, { ...situation.reading, worse: 'less' });
+  const reading = bracketTable(climb.rateOfClimb, point, situation.reading.lessIsWorse);
   if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [noReading(reading, 'rate of climb')] };
   const { atEdge: _atEdge, ...cell } = reading.bracket;
   const rateOfClimb = r.step('aircraft.interpolate-cell', 'rate of climb', interpolateCell, cell) as FeetPerMinute;
-  const speed = flownSpeed({ ...situation, flap: climb.flap }, climb.speed);
+  const speed = flownSpeed(situation, climb.speed, 0, climb.flap);
   if (speed?.kcas === undefined)
     return none('no-calibration', { flap: climb.flap, speed_kias: speed?.kias ?? 0, purpose: 'the climb gradient' });
   const at = { pressureAltitude: air.pressureAltitude_ft, temperature: air.temperature_degC };
@@ -167,8 +167,9 @@ function beforeScreen(
 ): Judged {
   const reasons: Reason[] = [{ code: 'obstacle-before-screen', parameters: { obstacle } }];
   const asked_ft = (top_m - surface_m + clearance_m) / foot;
-  if (asked_ft < 50) return undetermined(named, 'at least', reasons);
-  return { ...atLeast({ ...named, unit: 'ftHeight' }, 50, asked_ft, 1, reasons), verdict: 'outside' };
+  if (asked_ft < 50 - 1e-9) return undetermined(named, 'at least', reasons);
+  // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49.
+  return atLeast({ ...named, unit: 'ftHeight' }, 49, asked_ft, 1, reasons);
 }
 
 /** An obstacle from the start of the take-off: distance along the centreline and top above the surface there. */

@@ -67,7 +67,7 @@ export function distanceChain(
   const chain = new ChainBuilder(r, situation, air);
   const { table } = situation;
   if (table === undefined) {
-    chain.miss('no-table', { table: situation.phase, configuration: situation.configuration });
+    chain.miss('no-table', { table: phaseWords[situation.phase], configuration: situation.configuration });
     return chain.result();
   }
   if (!chain.read(table)) return chain.result();
@@ -119,7 +119,7 @@ class ChainBuilder {
       pressureAltitude: this.air.pressureAltitude_ft,
       temperature: this.air.tableTemperature_degC,
     };
-    const reading = bracketTable(table, point, { ...this.situation.reading, worse: 'greater' });
+    const reading = bracketTable(table, point, this.situation.reading.greaterIsWorse);
     if (!reading.ok) {
       this.missing.push(noReading(reading, name));
       return undefined;
@@ -130,7 +130,7 @@ class ChainBuilder {
       const given = convert(point[axis.quantity as 'mass'], readingUnit[axis.quantity], axis.unit) as number;
       this.r.decide('read-at-edge', { quantity: words[axis.quantity], given, edge, unit: axis.unit });
     }
-    if (this.situation.reading.between === 'next-worse') this.r.decide('read-next-worse', {});
+    if (this.situation.policies.betweenPrintedValues === 'next-worse') this.r.decide('read-next-worse', {});
     return convert(this.r.step('aircraft.interpolate-cell', name, interpolateCell, cell), table.unit, 'm') as Metres;
   }
 
@@ -141,7 +141,7 @@ class ChainBuilder {
     if (stated.mass !== undefined) {
       const limit_kg = inUnit(stated.mass, 'kg');
       this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', {
-        table: phase,
+        table: phaseWords[phase],
         limit_kg,
       });
     }
@@ -152,7 +152,7 @@ class ChainBuilder {
         set[phase].elevation,
         this.air.pressureAltitude_ft - limit_ft,
         'elevation-not-covered',
-        { table: phase, limit_ft },
+        { table: phaseWords[phase], limit_ft },
       );
     }
     if (stated.temperature !== undefined) {
@@ -162,7 +162,7 @@ class ChainBuilder {
         set[phase].temperature,
         this.air.tableTemperature_degC - limit_degC,
         'temperature-not-covered',
-        { table: phase, limit_degC },
+        { table: phaseWords[phase], limit_degC },
       );
     }
   }
@@ -191,16 +191,13 @@ class ChainBuilder {
 
   wind(table: DistanceData, wind_kt: number): void {
     const law = wind_kt >= 0 ? table.corrections.headwind : table.corrections.tailwind;
-    if (wind_kt >= 0 && law === undefined) {
-      if (wind_kt > 0) this.r.decide('no-headwind-law', {});
-    } else if (law !== undefined) {
+    if (law !== undefined) {
       const cap_kt = inUnit(law.upTo, 'kt');
       const amount = Math.abs(wind_kt);
       if (wind_kt < 0 && amount > cap_kt) this.miss('tailwind-beyond-manual', { wind_kt: amount, cap_kt });
-      if (wind_kt > cap_kt) this.r.decide('headwind-capped', { cap_kt });
       const inputs = { wind: Math.min(amount, cap_kt) as Knots, percentPerKnot: law.percentPerKnot.value as Percent };
       this.multiply('wind', this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
-    } else {
+    } else if (wind_kt < 0) {
       const { set, phase } = this.situation;
       const speed = this.situation.table === undefined ? undefined : referenceSpeed(this.situation);
       const parameters = { wind_kt: -wind_kt };
@@ -316,6 +313,7 @@ class ChainBuilder {
   }
 }
 
+const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
 const readingUnit = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
 const words = {
   mass: 'mass',
@@ -329,7 +327,7 @@ function referenceSpeed(situation: Situation): number | undefined {
   const { table } = situation;
   if (table === undefined) return undefined;
   const speeds = 'liftOffSpeed' in table ? table.liftOffSpeed : table.approachSpeed;
-  const reading = bracketTable(speeds, { mass: situation.mass_kg }, { ...situation.reading, worse: 'greater' });
+  const reading = bracketTable(speeds, { mass: situation.mass_kg }, situation.reading.greaterIsWorse);
   return reading.ok ? interpolateCell(reading.bracket) : undefined;
 }
 

@@ -75,7 +75,7 @@ export function headlineOf(
   ];
   return [
     tightest.margin === undefined
-      ? sentence('verdict-undetermined', { subject, verdict, criterion: tightest.subject })
+      ? sentence('verdict-undetermined', { subject, verdict, criteria: openSubjects(judged) })
       : sentence('verdict-with-limiting', {
           subject,
           verdict,
@@ -90,6 +90,13 @@ export function headlineOf(
       ? []
       : [sentence('second-hand-factors', { factors: secondHand.map(factorInWords).join('; ') })]),
   ];
+}
+
+/** What is undetermined, each once. */
+function openSubjects(judged: readonly Judged[]): string {
+  return [...new Set(judged.filter(({ verdict }) => verdict === 'undetermined').map(({ subject }) => subject))].join(
+    ', ',
+  );
 }
 
 export function stairsOf(chain: Chain, factor: number, available_m: number): Stairs | undefined {

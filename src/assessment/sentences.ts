@@ -134,7 +134,7 @@ const texts = {
     `0.2 V_S0 is ${n(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${n(p['crosswind_kt'])} kt.`,
   // Headline
   'verdict-with-limiting': (p) => `${p['subject']}: ${p['verdict']}; tightest is ${p['criterion']}, ${p['margin']}.`,
-  'verdict-undetermined': (p) => `${p['subject']}: ${p['verdict']}; ${p['criterion']} is undetermined.`,
+  'verdict-undetermined': (p) => `${p['subject']}: ${p['verdict']}; not to be determined: ${p['criteria']}.`,
   'factors-of': (p) => `Factors of ${p['set']} (${p['edition']}).`,
   // Hazards
   'hazard-tailwind': () =>

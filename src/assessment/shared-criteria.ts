@@ -2,7 +2,7 @@ import { stallSpeedMultiple } from '../airspeed/index.ts';
 import type { FactorOrigin } from '../distance/index.ts';
 import type { CalibratedAirspeed, Ratio } from '../units/index.ts';
 import type { Wind } from './air-and-wind.ts';
-import { atMost, type Judged, withheld } from './criterion.ts';
+import { atMost, type Judged, type LimitStatus, withheld } from './criterion.ts';
 import type { Reason } from './reason.ts';
 import { calibrated, inUnit, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
@@ -22,25 +22,26 @@ export function massCriterion(situation: Situation): Judged {
   return atMost(named, mass_kg, maximumMass_kg, 'value', reasons);
 }
 
+const across = (limitStatus: LimitStatus) =>
+  ({ id: 'crosswind', subject: 'crosswind', quantity: 'crosswind in gusts', unit: 'kt', limitStatus }) as const;
+const along = (limitStatus: LimitStatus) =>
+  ({ id: 'tailwind', subject: 'tailwind', quantity: 'tailwind used', unit: 'kt', limitStatus }) as const;
+
 /** Crosswind and tailwind against every limit, each with its status. */
 export function windCriteria(situation: Situation, wind: Wind): Judged[] {
   const { data, policies, personalCrosswind_kt, personalTailwind_kt } = situation;
-  const across = { id: 'crosswind', subject: 'crosswind', quantity: 'crosswind in gusts', unit: 'kt' } as const;
-  const along = { id: 'tailwind', subject: 'tailwind', quantity: 'tailwind used', unit: 'kt' } as const;
   const tail = Math.max(0, -wind.used_kt);
   const judged: Judged[] = [];
   for (const { speed, status } of data.crosswind) {
     const limit = inUnit(speed, 'kt');
-    const criterion = atMost({ ...across, limitStatus: status }, wind.worstCrosswind_kt, limit);
+    const criterion = atMost(across(status), wind.worstCrosswind_kt, limit);
     const informs = status === 'demonstrated' && policies.demonstratedCrosswind === 'information';
     if (!informs) judged.push(criterion);
   }
   if (personalCrosswind_kt !== undefined)
-    judged.push(atMost({ ...across, limitStatus: 'personal' }, wind.worstCrosswind_kt, personalCrosswind_kt));
-  for (const { speed, status } of data.tailwind)
-    judged.push(atMost({ ...along, limitStatus: status }, tail, inUnit(speed, 'kt')));
-  if (personalTailwind_kt !== undefined)
-    judged.push(atMost({ ...along, limitStatus: 'personal' }, tail, personalTailwind_kt));
+    judged.push(atMost(across('personal'), wind.worstCrosswind_kt, personalCrosswind_kt));
+  for (const { speed, status } of data.tailwind) judged.push(atMost(along(status), tail, inUnit(speed, 'kt')));
+  if (personalTailwind_kt !== undefined) judged.push(atMost(along('personal'), tail, personalTailwind_kt));
   return judged;
 }
 
@@ -81,7 +82,7 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
 /** Withholds a verdict that rests on a recalled factor nobody has confirmed. */
 export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
   const open = used.filter(({ id, access }) => access === 'recalled' && !situation.confirmed.has(id));
-  if (open.length === 0 || judged.verdict === 'undetermined') return judged;
+  if (open.length === 0) return judged;
   return withheld(
     judged,
     open.map(({ id }) => ({

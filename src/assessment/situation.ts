@@ -73,7 +73,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly safety: 'of the set' | 'none';
   readonly policies: Policies;
   readonly confirmed: ReadonlySet<string>;
-  readonly reading: Omit<ReadingMode, 'worse'>;
+  /** How tables are read: for distances and speeds, and for rates of climb. */
+  readonly reading: { readonly greaterIsWorse: ReadingMode; readonly lessIsWorse: ReadingMode };
   readonly personalCrosswind_kt: number | undefined;
   readonly personalTailwind_kt: number | undefined;
   readonly notes: readonly Reason[];
@@ -93,6 +94,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const flap = data.configurations.find(({ id }) => id === configuration)?.flap as string;
   const use = phase === 'takeoff' ? 'initial' : 'balked landing';
   const policies = settle(request.policies ?? {});
+  const reading = { favourableEdge: policies.favourableEdge, between: policies.betweenPrintedValues };
   const notes: Reason[] = [];
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
@@ -111,7 +113,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     safety: request.safetyFactor ?? 'of the set',
     policies,
     confirmed: new Set((request.policies?.confirmations ?? []).map(({ factorId }) => factorId)),
-    reading: { favourableEdge: policies.favourableEdge, between: policies.betweenPrintedValues },
+    reading: { greaterIsWorse: { ...reading, worse: 'greater' }, lessIsWorse: { ...reading, worse: 'less' } },
     personalCrosswind_kt: personalLimits?.crosswind === undefined ? undefined : inUnit(personalLimits.crosswind, 'kt'),
     personalTailwind_kt: personalLimits?.tailwind === undefined ? undefined : inUnit(personalLimits.tailwind, 'kt'),
     notes,
@@ -218,11 +220,16 @@ function directionForWind(
 }
 
 /** The speed printed for this mass, rounded up to a whole knot, with an addition before rounding. */
-export function flownSpeed(situation: Situation, speeds: Table<'kias'>, addition_kt = 0): FlownSpeed | undefined {
-  const reading = bracketTable(speeds, { mass: situation.mass_kg }, { ...situation.reading, worse: 'greater' });
+export function flownSpeed(
+  situation: Situation,
+  speeds: Table<'kias'>,
+  addition_kt = 0,
+  flap = situation.flap,
+): FlownSpeed | undefined {
+  const reading = bracketTable(speeds, { mass: situation.mass_kg }, situation.reading.greaterIsWorse);
   if (!reading.ok) return undefined;
   const kias = roundUp(interpolateCell(reading.bracket) + addition_kt);
-  return { kias, kcas: calibrated(situation, situation.flap, kias) };
+  return { kias, kcas: calibrated(situation, flap, kias) };
 }
 
 /** An indicated airspeed through the data's own calibration for that flap; none without one. */

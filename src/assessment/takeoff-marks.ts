@@ -64,7 +64,7 @@ export function takeoffMarks(
   if (roll_m < chain.roll_m) return none('mark-none-roll');
   // In a wind near the lift-off speed itself a share of that speed at a mark says nothing.
   if (Math.abs(wind.components.leastHeadwind) > liftOff.kias / 2) return none('mark-wind-too-strong');
-  const mark = (id: Mark['id'], at_m: number): Mark => ({ id, at_m: roundDown(at_m), share: roundDown(at_m) / runway.length_m });
+  const mark = (id: Mark['id'], at_m: number): Mark => ({ id, at_m: roundDown(at_m), share: at_m / runway.length_m });
   const half = (roll_m / 2) as Metres;
   const due = r.step('distance.acceleration-check-speed', 'speed due at the mark', accelerationCheckSpeed, {
     liftOffSpeed: liftOff.kias as IndicatedAirspeed,

@@ -10,7 +10,7 @@ const guard = 1e-9;
  * roundUp(0.123, 0.1) // => 0.2
  */
 export function roundUp(value: number, step = 1): number {
-  return tidy(Math.ceil(value / step - guard) * step);
+  return whole(Math.ceil(value / step - guard), step);
 }
 
 /**
@@ -21,10 +21,13 @@ export function roundUp(value: number, step = 1): number {
  * roundDown(0.289, 0.1) // => 0.2
  */
 export function roundDown(value: number, step = 1): number {
-  return tidy(Math.floor(value / step + guard) * step);
+  return whole(Math.floor(value / step + guard), step);
 }
 
-/** Removes the binary tail of a product with a decimal step (0.30000000000000004) and the sign of zero. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(12)) + 0;
+/**
+ * A number of steps as a number: 108 steps of 0.1 are 10.8, not 10.8 and a binary tail, because a division by ten
+ * rounds to the nearest decimal where a multiplication by a tenth does not. Adding 0 removes the sign of zero.
+ */
+function whole(steps: number, step: number): number {
+  return (step < 1 ? steps / Math.round(1 / step) : steps * step) + 0;
 }

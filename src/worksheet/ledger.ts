@@ -40,7 +40,10 @@ export function stairLines(assessment: Assessment): LedgerLine[] {
   const { stairs } = assessment;
   if (stairs === undefined) return [{ sentence: 'The distance required', total: 'undetermined' }];
   return stairs.steps.map(({ step, factor, added, total }, i) => ({
-    sentence: `${stairWords[step] ?? step}${i === 0 ? '' : `, x ${formatNumber(factor, { decimals: 3 })}`}`,
+    sentence:
+      step === 'safety factor' && factor === 1
+        ? 'without a safety factor'
+        : `${stairWords[step] ?? step}${i === 0 ? '' : `, x ${formatNumber(factor, { decimals: 3 })}`}`,
     ...(i === 0 ? {} : { added: `${added.value < 0 ? '' : '+'}${metres(added.value)}` }),
     total: metres(total.value),
   }));
@@ -68,6 +71,7 @@ export function breakEvenSentence({ quantity, answer, value, range }: BreakEvenF
   const decimals = quantity === 'surface factor' ? 3 : quantity === 'tailwind' ? 1 : 0;
   const between = `${shown(range.from, decimals)} to ${shown(range.to, decimals)}`;
   if (answer === 'withinThroughoutRange') return `${capital(quantity)}: within throughout the range, ${between}.`;
+  if (answer === 'undetermined') return `${capital(quantity)}: undetermined throughout the range, ${between}.`;
   if (answer === 'outsideThroughoutRange' || value === undefined)
     return `${capital(quantity)}: not within anywhere in the range, ${between}.`;
   return `${capital(quantity)}: within up to ${shown(value, decimals)}.`;

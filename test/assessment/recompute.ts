@@ -101,6 +101,12 @@ const solid = (blocks: readonly Block[], m_kg: number, pa_ft: number, t_degC: nu
     m_kg,
   );
 
+/** The printed tables at any point inside them, for scenarios beside the first. */
+export const printed = {
+  takeoffDistance: (m_kg: number, pa_ft: number, t_degC: number) => solid(distanceBlocks, m_kg, pa_ft, t_degC),
+  landingDistance: (pa_ft: number, t_degC: number) => plane(landingDistance, pa_ft, t_degC),
+};
+
 const up = (x: number) => Math.ceil(x - 1e-9);
 const down = (x: number) => Math.floor(x + 1e-9);
 

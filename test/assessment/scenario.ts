@@ -11,8 +11,13 @@ import {
 
 const examples = new URL('../../examples/', import.meta.url);
 
+const texts = new Map<string, string>();
+
+/** Fresh at every call, but read from the disk once. */
 function readJson(url: URL): Record<string, unknown> {
-  return JSON.parse(readFileSync(url, 'utf8')) as Record<string, unknown>;
+  const text = texts.get(url.href) ?? readFileSync(url, 'utf8');
+  texts.set(url.href, text);
+  return JSON.parse(text) as Record<string, unknown>;
 }
 
 /** Changes to a document by path, keys separated by points; undefined takes the key away. */
@@ -37,7 +42,7 @@ function put(document: unknown, path: string, value: unknown): void {
     part = next as Record<string, unknown>;
   }
   if (value === undefined) delete part[last];
-  else part[last] = value;
+  else part[last] = structuredClone(value);
 }
 
 export const takeoffRequest = (name: string, changes?: Changes) => example(name, changes) as TakeoffRequest;

@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { formulaRecords } from '../../src/register/index.ts';
+import { worksheet, worksheetJson, worksheetMarkdown, worksheetText } from '../../src/worksheet/index.ts';
+import { landing, takeoff } from '../assessment/scenario.ts';
+
+const soft = {
+  'runway.surface': { kind: 'grass', condition: 'dry', length: 'up to 20 cm', ground: 'soft' },
+  factorSet: 'uk-light-aeroplane-leaflet',
+};
+const cases = [
+  ['take-off on 28', takeoff('takeoff-28')],
+  ['take-off on 10', takeoff('takeoff-10')],
+  ['landing on 10', landing('landing-10')],
+  ['landing on 28', landing('landing-28')],
+  ['take-off without a table', takeoff('takeoff-28', { configuration: 'flap-0' })],
+  ['take-off on soft ground', takeoff('takeoff-28', soft)],
+  ['take-off without a list of obstacles', takeoff('takeoff-28', { 'runway.obstacles': undefined })],
+  ['landing with a variable wind', landing('landing-10', { 'weather.wind.from': 'variable' })],
+] as const;
+
+/** Lines are wrapped and spaces in numbers are kept together; neither matters to what is said. */
+const plain = (text: string) => text.replace(/\s+/g, ' ');
+const nonsense = /undefined\b(?! is)|\bNaN\b|Infinity|\[object|\bnull\b/;
+/** JSON has no -0. */
+function withoutMinusZero(value: unknown): unknown {
+  if (value === 0) return 0;
+  if (Array.isArray(value)) return value.map(withoutMinusZero);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, part]) => [key, withoutMinusZero(part)]));
+}
+const withoutVerdicts = (text: string) => text.replace(/undetermined/g, '');
+
+describe.each(cases)('the worksheet of a %s', (_name, assessment) => {
+  const sheet = worksheet(assessment, formulaRecords);
+  const text = worksheetText(assessment);
+  const markdown = worksheetMarkdown(sheet);
+
+  it('says everything in the text: headline, reasons, hazards, notes, advice', () => {
+    const said = plain(text);
+    const { headline, reasons, hazards, dataNotes, advice, limitsOfUse } = assessment;
+    for (const each of [...headline, ...reasons, ...hazards, ...dataNotes, ...advice])
+      expect(said).toContain(plain(each.text));
+    for (const each of limitsOfUse) expect(said).toContain(each);
+    expect(text.startsWith(headline[0]?.text.slice(0, 20) ?? '?')).toBe(true);
+  });
+
+  it('has a sentence for each criterion, in the text and in Markdown', () => {
+    for (const each of assessment.criteria) {
+      const name = `${each.quantity.charAt(0).toUpperCase()}${each.quantity.slice(1)}`;
+      const status = each.limitStatus === 'distance available' ? '' : ` (${each.limitStatus})`;
+      const lines = markdown.split('\n').filter((line) => line.startsWith(`- ${name}${status}: `));
+      expect(lines.length).toBeGreaterThan(0);
+      const words = each.verdict === 'undetermined' ? 'undetermined' : each.verdict === 'within' ? 'to spare' : 'short';
+      const sentence = lines.find((line) => line.includes(words))?.slice(2) ?? 'none';
+      expect(plain(text)).toContain(plain(sentence));
+    }
+  });
+
+  it('keeps to its width, and keeps numbers with their units', () => {
+    for (const line of text.split('\n')) {
+      expect(line.length).toBeLessThanOrEqual(88);
+      expect(line).not.toMatch(/^\s+(m|ft|kt|kg|hPa|KIAS|KCAS|%)\b/);
+    }
+  });
+
+  it('has the equation and the sources of every formula of its working', () => {
+    const used = new Set(assessment.trace.flatMap((entry) => (entry.kind === 'step' ? [entry.record] : [])));
+    expect(sheet.formulas.map(({ id }) => id)).toEqual([...used]);
+    for (const { id, equation, title, citations } of sheet.formulas) {
+      expect(equation).toBe(formulaRecords.find((record) => record.id === id)?.equation);
+      expect(markdown).toContain(`### ${title} (\`${id}\`)\n\n$$${equation}$$\n`);
+      expect(citations.length).toBeGreaterThan(0);
+      for (const { title: source, locator, access } of citations) {
+        expect(source.length).toBeGreaterThan(0);
+        expect(markdown).toContain(`${locator} (${access})`);
+      }
+    }
+  });
+
+  it('has a line for every step and decision of the working', () => {
+    for (const entry of assessment.trace) {
+      expect(markdown).toContain(entry.kind === 'step' ? `- ${entry.label}: ` : `- ${entry.text}`);
+    }
+  });
+
+  it('holds nothing that is no figure or no word', () => {
+    expect(withoutVerdicts(text)).not.toMatch(nonsense);
+    expect(withoutVerdicts(markdown)).not.toMatch(nonsense);
+  });
+
+  it('comes back from JSON as it went in', () => {
+    const json = worksheetJson(sheet);
+    const again = JSON.parse(json) as typeof sheet;
+    // A figure that is not finite would come back as null, and not be equal.
+    expect(again).toEqual(withoutMinusZero(sheet));
+    expect(worksheetText(again.assessment)).toBe(text);
+    expect(worksheetMarkdown(again)).toBe(markdown);
+  });
+});
+
+describe('worksheet', () => {
+  it('refuses an assessment with a formula that has no record among those given', () => {
+    const without = formulaRecords.filter(({ id }) => id !== 'wind.used');
+    expect(() => worksheet(takeoff('takeoff-28'), without)).toThrow('no formula record wind.used');
+    expect(() => worksheet(takeoff('takeoff-28'), [])).toThrow('no formula record');
+  });
+
+  it('prints the stairs with what each tread adds at the right edge', () => {
+    const lines = worksheetText(takeoff('takeoff-28')).split('\n');
+    const tread = lines.find((line) => line.startsWith('with the safety factor'));
+    expect(plain(tread ?? '')).toBe('with the safety factor, x 1.250 +154.0 m 770.2 m');
+    expect(plain(lines.find((line) => line.startsWith('with the wind used')) ?? '')).toContain('+70.5 m 513.5 m');
+  });
+
+  it('says undetermined where there is no distance', () => {
+    expect(plain(worksheetText(takeoff('takeoff-28', { configuration: 'flap-0' })))).toContain(
+      'The distance required undetermined',
+    );
+  });
+});
