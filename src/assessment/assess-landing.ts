@@ -1,32 +1,17 @@
 import type { LandingData } from '../aircraft/index.ts';
 import type { ReadResult } from '../documents/index.ts';
-import { version } from '../version.ts';
-import { breakEvens, guarded, type Variations } from './assess.ts';
-import type { LandingAssessment } from './assessment.ts';
-import { type Conditions, conditionsOf } from './conditions.ts';
-import { type Judged, overall } from './criterion.ts';
-import { directionSpread } from './direction-spread.ts';
-import { judgeLandingDistance, type LandingSituation, landingFigures, landingMarks } from './landing-kernel.ts';
-import { limitsOfUse, notAssessed } from './limits-of-use.ts';
-import {
-  breakEvenFound,
-  commonHazards,
-  commonNotes,
-  criterionOf,
-  headlineOf,
-  markFound,
-  namedSpeeds,
-  speedFound,
-  stairsOf,
-  worded,
-  workingOf,
-} from './present.ts';
-import { readLandingRequest } from './read-request.ts';
-import type { Reason } from './reason.ts';
-import type { LandingRequest } from './request.ts';
-import { windAdvice } from './shared-criteria.ts';
-import { inUnit, situationOf } from './situation.ts';
-import { TraceRecorder } from './step.ts';
+import { guarded } from './guarded.ts';
+import { breakEvens, type Variations } from './kernel/break-evens.ts';
+import { judgeLandingDistance, type LandingSituation, landingFigures } from './kernel/landing-kernel.ts';
+import { landingMarks } from './kernel/landing-marks.ts';
+import { TraceRecorder } from './kernel/step.ts';
+import { type Conditions, conditionsOf } from './request/conditions.ts';
+import { readLandingRequest } from './request/read-request.ts';
+import type { LandingRequest } from './request/request.ts';
+import { inUnit, situationOf } from './request/situation.ts';
+import type { LandingAssessment } from './result/assessment.ts';
+import { finished } from './result/finish.ts';
+import { speedFound } from './result/present.ts';
 
 /**
  * Assesses a landing: the distance needed on this surface, slope and wind with its margin, what obstacles on the
@@ -66,46 +51,23 @@ export function explainLanding(
   const r = new TraceRecorder();
   const addition_kt = landingAdditionOf(request);
   const figures = landingFigures(r, situation, conditions, addition_kt);
-  const { air, wind, chain, judged } = figures;
-  const marks = landingMarks(r, situation, figures);
-  const advice = windAdvice(r, situation, wind, judged);
-  const stairs = stairsOf(chain, figures.factor, figures.available_m);
-  const distanceAt = (at: Conditions): Judged => judgeLandingDistance(situation, at, addition_kt, {});
-  const found = breakEvens(situation, conditions, variationsOf(situation, conditions, addition_kt));
-  const surface = found.find(({ quantity }) => quantity === 'surface factor');
-  const isOpen = judged.some(({ id, verdict }) => id === 'landing-distance' && verdict === 'undetermined');
-  const hint: Reason[] =
-    surface?.value !== undefined && isOpen
-      ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }]
-      : [];
-  const { ahead } = situation.runway;
+  const { ahead, behind } = situation.runway;
   const noGoAround = (ahead ?? []).length > 0 && situation.climb === undefined;
-  const hazards = commonHazards(situation, conditions, wind);
-  if (noGoAround) hazards.push({ code: 'hazard-no-go-around', parameters: {} });
   return {
     schema: 'groundroll/landing-assessment/1',
-    version,
     request,
-    verdict: overall(judged),
-    headline: headlineOf(situation, conditions, air, chain, judged, chain.used),
-    reasons: worded([...judged.flatMap(({ reasons }) => reasons), ...hint]),
-    criteria: judged.map(criterionOf),
-    ...(stairs === undefined ? {} : { stairs }),
-    breakEvens: found.map(breakEvenFound),
-    marks: marks.map(markFound),
-    speeds: [...speedFound('approach', figures.approach), ...namedSpeeds(situation)],
-    advice: worded(advice),
-    hazards: worded(hazards),
-    dataNotes: worded([
-      ...commonNotes(situation, conditions, air, wind),
-      ...directionSpread(situation, conditions, distanceAt),
-    ]),
-    notAssessed: notAssessed([
-      ...(situation.runway.behind === undefined ? ['obstacles'] : []),
-      ...(noGoAround ? ['going around over the obstacles ahead'] : []),
-    ]),
-    limitsOfUse,
-    trace: workingOf(r.trace),
+    ...finished(r, situation, conditions, {
+      ...figures,
+      breakEvens: breakEvens(situation, conditions, variationsOf(situation, conditions, addition_kt)),
+      marks: landingMarks(r, situation, figures),
+      speeds: speedFound('approach', figures.approach),
+      hazards: noGoAround ? [{ code: 'hazard-no-go-around', parameters: {} }] : [],
+      missing: [
+        ...(behind === undefined ? ['obstacles'] : []),
+        ...(noGoAround ? ['going around over the obstacles ahead'] : []),
+      ],
+      distanceAt: (at) => judgeLandingDistance(situation, at, addition_kt, {}),
+    }),
   };
 }
 

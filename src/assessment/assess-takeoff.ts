@@ -1,34 +1,18 @@
 import type { ReadResult } from '../documents/index.ts';
-import { version } from '../version.ts';
-import { airOf, windOf } from './air-and-wind.ts';
-import { breakEvens, guarded, type Variations } from './assess.ts';
-import type { TakeoffAssessment } from './assessment.ts';
-import { type Conditions, conditionsOf } from './conditions.ts';
-import { overall } from './criterion.ts';
-import { directionSpread } from './direction-spread.ts';
-import { limitsOfUse, notAssessed } from './limits-of-use.ts';
-import {
-  breakEvenFound,
-  commonHazards,
-  commonNotes,
-  criterionOf,
-  headlineOf,
-  markFound,
-  namedSpeeds,
-  speedFound,
-  stairsOf,
-  worded,
-  workingOf,
-} from './present.ts';
-import { readTakeoffRequest } from './read-request.ts';
-import type { Reason } from './reason.ts';
-import type { TakeoffRequest } from './request.ts';
-import { takeoffSafety } from './safety.ts';
-import { windAdvice } from './shared-criteria.ts';
-import { inUnit, situationOf } from './situation.ts';
-import { callThrough, TraceRecorder } from './step.ts';
-import { type TakeoffSituation, takeoffChain, takeoffFigures, withTakeoffSpeeds } from './takeoff-kernel.ts';
-import { takeoffMarks } from './takeoff-marks.ts';
+import { guarded } from './guarded.ts';
+import { airOf, windOf } from './kernel/air-and-wind.ts';
+import { breakEvens, type Variations } from './kernel/break-evens.ts';
+import { takeoffSafety } from './kernel/safety.ts';
+import { callThrough, TraceRecorder } from './kernel/step.ts';
+import { type TakeoffSituation, takeoffChain, takeoffFigures, withTakeoffSpeeds } from './kernel/takeoff-kernel.ts';
+import { takeoffMarks } from './kernel/takeoff-marks.ts';
+import { type Conditions, conditionsOf } from './request/conditions.ts';
+import { readTakeoffRequest } from './request/read-request.ts';
+import type { TakeoffRequest } from './request/request.ts';
+import { inUnit, situationOf } from './request/situation.ts';
+import type { TakeoffAssessment } from './result/assessment.ts';
+import { finished } from './result/finish.ts';
+import { speedFound } from './result/present.ts';
 
 /**
  * Assesses a take-off: the distance needed on this surface, slope and wind with its margin, the climb-out over the
@@ -68,37 +52,25 @@ export function explainTakeoff(
   const { air, wind, chain, safety, judged } = figures;
   const braking = request.brakingCoefficient === undefined ? undefined : inUnit(request.brakingCoefficient, 'ratio');
   const marks = takeoffMarks(r, situation, figures, braking);
-  const advice = windAdvice(r, situation, wind, judged);
-  const stairs = stairsOf(chain, safety.factor, safety.available_m);
-  const spread = directionSpread(situation, conditions, (at) => distanceAt(situation, at));
-  const found = breakEvens(situation, conditions, variationsOf(request, situation, conditions));
-  const surface = found.find(({ quantity }) => quantity === 'surface factor');
-  const hint: Reason[] =
-    surface?.value !== undefined && safety.judged.verdict === 'undetermined'
-      ? [{ code: 'break-even-surface', parameters: { factor: surface.value } }]
-      : [];
   return {
     schema: 'groundroll/takeoff-assessment/1',
-    version,
     request,
-    verdict: overall(judged),
-    headline: headlineOf(situation, conditions, air, chain, judged, [...chain.used, ...safety.used]),
-    reasons: worded([...judged.flatMap(({ reasons }) => reasons), ...hint]),
-    criteria: judged.map(criterionOf),
-    ...(stairs === undefined ? {} : { stairs }),
-    breakEvens: found.map(breakEvenFound),
-    marks: marks.map(markFound),
-    speeds: [
-      ...speedFound('lift-off', situation.liftOff),
-      ...speedFound('at 50 ft', situation.atScreen),
-      ...namedSpeeds(situation),
-    ],
-    advice: worded(advice),
-    hazards: worded(commonHazards(situation, conditions, wind)),
-    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...spread]),
-    notAssessed: notAssessed(situation.runway.ahead === undefined ? ['obstacles'] : []),
-    limitsOfUse,
-    trace: workingOf(r.trace),
+    ...finished(r, situation, conditions, {
+      air,
+      wind,
+      chain,
+      judged,
+      distance: safety.judged,
+      factor: safety.factor,
+      available_m: safety.available_m,
+      used: [...chain.used, ...safety.used],
+      breakEvens: breakEvens(situation, conditions, variationsOf(request, situation, conditions)),
+      marks,
+      speeds: [...speedFound('lift-off', situation.liftOff), ...speedFound('at 50 ft', situation.atScreen)],
+      hazards: [],
+      missing: situation.runway.ahead === undefined ? ['obstacles'] : [],
+      distanceAt: (at) => distanceAt(situation, at),
+    }),
   };
 }
 

@@ -1,25 +1,11 @@
 export { assessLanding } from './assess-landing.ts';
 export { assessTakeoff } from './assess-takeoff.ts';
-export type {
-  BreakEvenFound,
-  Criterion,
-  DecidedCriterion,
-  LandingAssessment,
-  MarkFound,
-  SpeedFound,
-  StairStep,
-  Stairs,
-  TakeoffAssessment,
-  UndeterminedCriterion,
-  WorkingEntry,
-} from './assessment.ts';
-export type { Conditions } from './conditions.ts';
-export type { LimitStatus, Verdict } from './criterion.ts';
-export type { Parameters } from './parameters.ts';
-export { type Confirmation, type Policy, policyDefaults } from './policies.ts';
+export type { LimitStatus, Verdict } from './kernel/criterion.ts';
+export type { TraceStep } from './kernel/step.ts';
 export { type Comparison, type Prepared, prepareLanding, prepareTakeoff } from './prepare.ts';
-export { marginInWords, verdictInWords } from './present.ts';
-export { readLandingRequest, readTakeoffRequest, readWeather } from './read-request.ts';
+export type { Conditions } from './request/conditions.ts';
+export { type Confirmation, type Policy, policyDefaults } from './request/policies.ts';
+export { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 export type {
   DeclaredDistances,
   LandingRequest,
@@ -32,6 +18,20 @@ export type {
   TakeoffRequest,
   VariationGiven,
   Weather,
-} from './request.ts';
-export type { Sentence, SentenceCode } from './sentences.ts';
-export type { TraceStep } from './step.ts';
+} from './request/request.ts';
+export type {
+  BreakEvenFound,
+  Criterion,
+  DecidedCriterion,
+  LandingAssessment,
+  MarkFound,
+  SpeedFound,
+  StairStep,
+  Stairs,
+  TakeoffAssessment,
+  UndeterminedCriterion,
+  WorkingEntry,
+} from './result/assessment.ts';
+export type { Parameters } from './result/parameters.ts';
+export { marginInWords, verdictInWords } from './result/present.ts';
+export type { Sentence, SentenceCode } from './result/sentences.ts';

@@ -1,16 +1,16 @@
 import type { ReadResult } from '../documents/index.ts';
 import { type Bound, DomainError, demand } from '../units/index.ts';
-import { guarded } from './assess.ts';
 import { explainLanding, landingAdditionOf, landingSituationOf } from './assess-landing.ts';
 import { explainTakeoff, takeoffSituationOf } from './assess-takeoff.ts';
-import type { LandingAssessment, TakeoffAssessment } from './assessment.ts';
-import { type Conditions, conditionsOf } from './conditions.ts';
-import { type Judged, overall, type Verdict } from './criterion.ts';
-import { landingFigures } from './landing-kernel.ts';
-import { readLandingRequest, readTakeoffRequest, readWeather } from './read-request.ts';
-import type { LandingRequest, TakeoffRequest, Weather } from './request.ts';
-import { callThrough } from './step.ts';
-import { takeoffFigures } from './takeoff-kernel.ts';
+import { guarded } from './guarded.ts';
+import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
+import { landingFigures } from './kernel/landing-kernel.ts';
+import { callThrough } from './kernel/step.ts';
+import { takeoffFigures } from './kernel/takeoff-kernel.ts';
+import { type Conditions, conditionsOf } from './request/conditions.ts';
+import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
+import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
+import type { LandingAssessment, TakeoffAssessment } from './result/assessment.ts';
 
 /** The verdicts of one weather, without words. */
 export interface Comparison {

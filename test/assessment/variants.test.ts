@@ -262,6 +262,28 @@ describe('obstacles', () => {
   });
 });
 
+describe('an obstacle before the 50 ft point', () => {
+  const at = (height_ft: number) =>
+    takeoff('takeoff-10', {
+      'runway.length.value': 600,
+      'runway.ends.0.declaredDistances': { TORA: { value: 600, unit: 'm' }, TODA: { value: 900, unit: 'm' } },
+      'runway.ends.1.declaredDistances': undefined,
+      'runway.ends.0.elevation.value': 438,
+      'runway.obstacles.0.height': { value: height_ft, unit: 'ftHeight' },
+      'policies.verticalClearance': { value: 30, unit: 'ftHeight' },
+    });
+
+  it('is outside where top and clearance reach 50 ft, because no height is assumed there', () => {
+    expect(judged(at(20), 'obstacle')).toEqual({ verdict: 'outside', value: 49, limit: 50, margin: -1 });
+    expect(judged(at(33), 'obstacle')).toEqual({ verdict: 'outside', value: 49, limit: 63, margin: -14 });
+  });
+
+  it('is undetermined below that', () => {
+    expect(judged(at(19), 'obstacle')).toEqual({ verdict: 'undetermined' });
+    expect(codes(criterion(at(19), 'obstacle').reasons)).toEqual(['obstacle-before-screen']);
+  });
+});
+
 describe('the two norths', () => {
   const magnetic = {
     'runway.ends.0.direction': { value: 99, unit: 'degMagnetic' },

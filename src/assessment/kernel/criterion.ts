@@ -1,7 +1,7 @@
-import type { FactorKind } from '../distance/index.ts';
-import { roundDown, roundUp } from '../units/index.ts';
-import type { UnitWord } from '../units/unit-table.ts';
-import type { Reason } from './reason.ts';
+import type { FactorKind } from '../../distance/index.ts';
+import { roundDown, roundUp } from '../../units/index.ts';
+import type { UnitWord } from '../../units/unit-table.ts';
+import type { Reason } from '../result/reason.ts';
 
 export type Verdict = 'within' | 'outside' | 'undetermined';
 

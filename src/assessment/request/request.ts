@@ -1,6 +1,6 @@
-import type { PerformanceData } from '../aircraft/index.ts';
-import type { FactorSetId, Surface } from '../distance/index.ts';
-import type { Measure } from '../units/index.ts';
+import type { PerformanceData } from '../../aircraft/index.ts';
+import type { FactorSetId, Surface } from '../../distance/index.ts';
+import type { Measure } from '../../units/index.ts';
 import type { Confirmation } from './policies.ts';
 
 /** Declared distances of one runway direction; where one is not published, the runway's length stands in. */

@@ -1,14 +1,14 @@
-import type { TakeoffData } from '../aircraft/index.ts';
-import { correctedDistance, speedFactor } from '../distance/index.ts';
-import type { CalibratedAirspeed, Metres } from '../units/index.ts';
+import type { TakeoffData } from '../../aircraft/index.ts';
+import { correctedDistance, speedFactor } from '../../distance/index.ts';
+import type { CalibratedAirspeed, Metres } from '../../units/index.ts';
+import type { Conditions } from '../request/conditions.ts';
+import { type FlownSpeed, flownSpeed, type Situation } from '../request/situation.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
-import type { Conditions } from './conditions.ts';
 import { atMost, type Judged, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
 import { type TakeoffSafety, takeoffSafety } from './safety.ts';
 import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
-import { type FlownSpeed, flownSpeed, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 /** A situation with the speeds of its take-off. */
@@ -112,7 +112,7 @@ export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditi
   const runCriterion =
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
-      : atMost(run, chain.roll_m * safety.factor, situation.runway.tora_m, chain.kind);
+      : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
   const used = [...chain.used, ...safety.used];
   const judged = [
     massCriterion(situation),

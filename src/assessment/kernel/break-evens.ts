@@ -1,25 +1,9 @@
-import type { TableAxis } from '../aircraft/index.ts';
-import type { Fault, ReadResult } from '../documents/index.ts';
-import { DomainError } from '../units/index.ts';
-import { convert } from '../units/unit-table.ts';
+import type { TableAxis } from '../../aircraft/index.ts';
+import { convert } from '../../units/unit-table.ts';
+import type { Conditions } from '../request/conditions.ts';
+import { inUnit, type Situation } from '../request/situation.ts';
 import { type BreakEven, breakEven } from './break-even.ts';
-import type { Conditions } from './conditions.ts';
 import type { Judged } from './criterion.ts';
-import { inUnit, type Situation } from './situation.ts';
-
-/**
- * Runs an assessment whose document was read without faults. A formula that refuses what the schemas let through is
- * reported as a fault like any other: nothing a pilot may enter makes an assessment throw.
- */
-export function guarded<T>(assess: () => T): ReadResult<T> {
-  try {
-    return { ok: true, value: assess() };
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error;
-    const fault: Fault = { path: error.detail.parameter, message: error.message };
-    return { ok: false, faults: [fault] };
-  }
-}
 
 /** What a distance criterion becomes when one thing changes and everything else stays. */
 export interface Variations {

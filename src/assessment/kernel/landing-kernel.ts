@@ -1,7 +1,7 @@
-import type { LandingData } from '../aircraft/index.ts';
-import { approachSpeed, gustIncrement } from '../airspeed/index.ts';
-import { correctedDistance, type FactorOrigin, latestTouchdownPoint, speedFactor } from '../distance/index.ts';
-import { landingDistanceLost, latestPathStart } from '../flight-path/index.ts';
+import type { LandingData } from '../../aircraft/index.ts';
+import { approachSpeed, gustIncrement } from '../../airspeed/index.ts';
+import { correctedDistance, type FactorOrigin, speedFactor } from '../../distance/index.ts';
+import { landingDistanceLost } from '../../flight-path/index.ts';
 import {
   type CalibratedAirspeed,
   type Degrees,
@@ -12,17 +12,15 @@ import {
   type Percent,
   type Ratio,
   roundUp,
-} from '../units/index.ts';
+} from '../../units/index.ts';
+import type { Conditions } from '../request/conditions.ts';
+import { calibrated, type FlownSpeed, flownSpeed, type Situation } from '../request/situation.ts';
+import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
-import { climbOf, placeOf } from './climb-out.ts';
-import type { Conditions } from './conditions.ts';
 import { atMost, type Judged, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
-import type { Reason } from './reason.ts';
 import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
-import { calibrated, type FlownSpeed, flownSpeed, type Situation } from './situation.ts';
 import { callThrough, type Recorder } from './step.ts';
-import type { Mark } from './takeoff-marks.ts';
 
 const foot = 0.3048;
 
@@ -32,6 +30,8 @@ export interface LandingFigures {
   readonly wind: Wind;
   readonly approach: FlownSpeed | undefined;
   readonly chain: Chain;
+  readonly distance: Judged;
+  readonly used: readonly FactorOrigin[];
   readonly factor: number;
   readonly available_m: number;
   readonly judged: readonly Judged[];
@@ -127,7 +127,7 @@ export function landingFigures(
       : []),
     ...windCriteria(situation, wind),
   ];
-  return { air, wind, approach: speeds?.flown, chain: { ...chain, used }, factor, available_m, judged };
+  return { air, wind, approach: speeds?.flown, chain, distance, used, factor, available_m, judged };
 }
 
 /** The factored landing distance against what the approach obstacles leave of the distance available. */
@@ -220,63 +220,4 @@ function lostOnApproach(
     notes = [{ code: 'approach-loss', parameters: { lost_m: roundUp(lost), obstacle: obstacle.name, angle_deg } }];
   }
   return { lost_m, notes, missing: [] };
-}
-
-/** The latest touchdown point, and the last point from which a go-around clears what stands ahead. */
-export function landingMarks(r: Recorder, situation: LandingSituation, figures: LandingFigures): Mark[] {
-  const { chain, air, wind } = figures;
-  const { runway, policies } = situation;
-  const marks: Mark[] = [];
-  const share = (at_m: number) => at_m / runway.length_m;
-  if (chain.missing.length > 0)
-    marks.push({
-      id: 'latest-touchdown-point',
-      at_m: undefined,
-      share: undefined,
-      reason: { code: 'mark-not-known', parameters: {} },
-    });
-  else {
-    const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
-      distanceAvailable: runway.lda_m as Metres,
-      groundRoll: chain.windRoll_m as Metres,
-      increments: (chain.distance_m - chain.windDistance_m) as Metres,
-    });
-    marks.push({ id: 'latest-touchdown-point', at_m: Math.floor(at_m + 1e-9), share: share(at_m) });
-  }
-  const ahead = runway.ahead ?? [];
-  if (ahead.length === 0 || situation.climb === undefined) return marks;
-  const climb = climbOf(r, situation, air, wind.used_kt);
-  const slope = runway.slope_percent / 100;
-  if (climb.gradient === undefined || climb.gradient < 0 || climb.gradient <= slope + 1e-6) {
-    return [
-      ...marks,
-      {
-        id: 'latest-go-around-point',
-        at_m: undefined,
-        share: undefined,
-        reason: climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} },
-      },
-    ];
-  }
-  const gradient = climb.gradient;
-  // From the surface itself: a go-around may begin on the wheels.
-  const points = ahead.map((obstacle) => {
-    const { distance_m, top_m } = placeOf(situation, obstacle);
-    const from = r.step(
-      'flight-path.latest-path-start',
-      `latest go-around point for ${obstacle.name}`,
-      latestPathStart,
-      {
-        obstacleTop: top_m as HeightInMetres,
-        clearance: (policies.verticalClearance * foot) as HeightInMetres,
-        screenHeight: 0 as HeightInMetres,
-        distance: distance_m as Metres,
-        gradient: gradient as Ratio,
-        slope: slope as Ratio,
-      },
-    );
-    return from - runway.displaced_m;
-  });
-  const at_m = Math.floor(Math.min(...points) + 1e-9);
-  return [...marks, { id: 'latest-go-around-point', at_m, share: share(at_m) }];
 }

@@ -1,7 +1,8 @@
-import { type ReadResult, readDocument } from '../documents/index.ts';
+import { type ReadResult, readDocument } from '../../documents/index.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request.ts';
-import { requestFaults, weatherFaults } from './request-consistency.ts';
+import { requestFaults } from './request-consistency.ts';
 import { landingRequestSchema, takeoffRequestSchema, weatherSchema } from './request-schema.ts';
+import { weatherFaults } from './weather-faults.ts';
 
 /**
  * Reads a take-off request: all faults at once, each with its path; never a throw.

@@ -4,7 +4,7 @@ import {
   pressureAltitude,
   pressureAltitudeFromQfe,
   virtualTemperature,
-} from '../atmosphere/index.ts';
+} from '../../atmosphere/index.ts';
 import type {
   Celsius,
   Elevation,
@@ -13,10 +13,10 @@ import type {
   PressureAltitude,
   Ratio,
   TrueDirection,
-} from '../units/index.ts';
-import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../wind/index.ts';
-import type { Conditions } from './conditions.ts';
-import { inUnit, type Situation } from './situation.ts';
+} from '../../units/index.ts';
+import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../../wind/index.ts';
+import type { Conditions } from '../request/conditions.ts';
+import { inUnit, type Situation } from '../request/situation.ts';
 import type { Recorder } from './step.ts';
 
 /** The air at the aerodrome. */

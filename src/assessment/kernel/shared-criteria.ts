@@ -1,10 +1,10 @@
-import { stallSpeedMultiple } from '../airspeed/index.ts';
-import type { FactorOrigin } from '../distance/index.ts';
-import type { CalibratedAirspeed, Ratio } from '../units/index.ts';
+import { stallSpeedMultiple } from '../../airspeed/index.ts';
+import type { FactorOrigin } from '../../distance/index.ts';
+import type { CalibratedAirspeed, Ratio } from '../../units/index.ts';
+import { calibrated, inUnit, type Situation } from '../request/situation.ts';
+import type { Reason } from '../result/reason.ts';
 import type { Wind } from './air-and-wind.ts';
 import { atMost, type Judged, type LimitStatus, withheld } from './criterion.ts';
-import type { Reason } from './reason.ts';
-import { calibrated, inUnit, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 /** The mass against its maximum. */

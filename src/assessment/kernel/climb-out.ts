@@ -1,19 +1,19 @@
-import { bracketTable, interpolateCell } from '../aircraft/index.ts';
-import { trueAirspeed } from '../airspeed/index.ts';
+import { bracketTable, interpolateCell } from '../../aircraft/index.ts';
+import { trueAirspeed } from '../../airspeed/index.ts';
 import {
   climbGradient,
   heightForSpeedGain,
   latestPathStart,
   obstacleClearance,
   requiredGradient,
-} from '../flight-path/index.ts';
-import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../units/index.ts';
-import { groundSpeed } from '../wind/index.ts';
+} from '../../flight-path/index.ts';
+import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../../units/index.ts';
+import { groundSpeed } from '../../wind/index.ts';
+import { flownSpeed, type PlacedObstacle, type Situation } from '../request/situation.ts';
+import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { atLeast, type Judged, undetermined } from './criterion.ts';
 import { noReading } from './distance-chain.ts';
-import type { Reason } from './reason.ts';
-import { flownSpeed, type PlacedObstacle, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 const foot = 0.3048;

@@ -1,4 +1,4 @@
-import { roundDown } from '../units/index.ts';
+import { roundDown } from '../../units/index.ts';
 import type { Verdict } from './criterion.ts';
 
 /** Where one criterion turns while everything else stays. */

@@ -1,4 +1,4 @@
-import type { ClimbData, LandingData, TakeoffData } from '../aircraft/index.ts';
+import type { ClimbData, LandingData, TakeoffData } from '../../aircraft/index.ts';
 import {
   bracketCalibration,
   bracketTable,
@@ -7,13 +7,13 @@ import {
   type PerformanceData,
   type ReadingMode,
   type Table,
-} from '../aircraft/index.ts';
-import { type FactorSet, factorSets, type Surface } from '../distance/index.ts';
-import { magneticFromTrue, trueFromMagnetic } from '../magnetism/index.ts';
-import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../units/index.ts';
-import { convert, type UnitWord } from '../units/unit-table.ts';
+} from '../../aircraft/index.ts';
+import { type FactorSet, factorSets, type Surface } from '../../distance/index.ts';
+import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
+import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../../units/index.ts';
+import { convert, type UnitWord } from '../../units/unit-table.ts';
+import type { Reason } from '../result/reason.ts';
 import { type Policies, policyDefaults } from './policies.ts';
-import type { Reason } from './reason.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
 

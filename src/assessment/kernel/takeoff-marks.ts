@@ -1,5 +1,5 @@
-import { trueAirspeed } from '../airspeed/index.ts';
-import { accelerationCheckSpeed, latestLiftOff, latestRejectPoint } from '../distance/index.ts';
+import { trueAirspeed } from '../../airspeed/index.ts';
+import { accelerationCheckSpeed, latestLiftOff, latestRejectPoint } from '../../distance/index.ts';
 import {
   type CalibratedAirspeed,
   type GroundSpeed,
@@ -10,28 +10,13 @@ import {
   roundDown,
   roundUp,
   type Seconds,
-} from '../units/index.ts';
-import { groundSpeed } from '../wind/index.ts';
+} from '../../units/index.ts';
+import { groundSpeed } from '../../wind/index.ts';
+import type { Reason } from '../result/reason.ts';
 import { latestScreenPoint } from './climb-out.ts';
-import type { Reason } from './reason.ts';
+import type { Mark } from './mark.ts';
 import type { Recorder } from './step.ts';
 import type { TakeoffFigures, TakeoffSituation } from './takeoff-kernel.ts';
-
-/** A mark on the ground, in whole metres from where the roll starts; or why there is none. */
-export interface Mark {
-  readonly id:
-    | 'latest-lift-off'
-    | 'acceleration-check'
-    | 'latest-reject-point'
-    | 'latest-touchdown-point'
-    | 'latest-go-around-point';
-  readonly at_m: number | undefined;
-  /** Of the runway, as a share. */
-  readonly share: number | undefined;
-  /** For the acceleration check: the speed due there. */
-  readonly speed_kias?: number;
-  readonly reason?: Reason;
-}
 
 /** The longest roll that would still do, and what follows from it. */
 export function takeoffMarks(
@@ -54,8 +39,10 @@ export function takeoffMarks(
     return none('mark-not-known');
   const screenPoint_m = latestScreenPoint(r, situation, climb.gradient ?? 0);
   if (screenPoint_m === undefined) return none('mark-none-obstacles');
-  const distanceAvailable = Math.max(0, Math.min(runway.toda_m, screenPoint_m)) as Metres;
   const airborneDistance = (chain.distance_m - chain.roll_m) as Metres;
+  // A clearway is flown over, not rolled on: lift-off is within the take-off run available.
+  const liftOffOnRunway_m = runway.tora_m + airborneDistance;
+  const distanceAvailable = Math.max(0, Math.min(runway.toda_m, screenPoint_m, liftOffOnRunway_m)) as Metres;
   const roll_m = r.step('distance.latest-lift-off', 'latest lift-off', latestLiftOff, {
     distanceAvailable,
     airborneDistance,

@@ -1,4 +1,4 @@
-import { bracketTable, type DistanceData, interpolateCell, type NoReading, type Table } from '../aircraft/index.ts';
+import { bracketTable, type DistanceData, interpolateCell, type NoReading, type Table } from '../../aircraft/index.ts';
 import {
   correctedDistance,
   type FactorKind,
@@ -9,12 +9,12 @@ import {
   surfaceEffect,
   surfaceInWords,
   windFactor,
-} from '../distance/index.ts';
-import type { Knots, Metres, Percent, Ratio } from '../units/index.ts';
-import { convert } from '../units/unit-table.ts';
+} from '../../distance/index.ts';
+import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
+import { convert } from '../../units/unit-table.ts';
+import { inUnit, type Situation } from '../request/situation.ts';
+import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
-import type { Reason } from './reason.ts';
-import { inUnit, type Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 /** One tread of the stairs in metres, from the manual's figure up to the distance required. */

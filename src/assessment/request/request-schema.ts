@@ -1,7 +1,7 @@
 import * as v from 'valibot';
-import { performanceDataSchema } from '../aircraft/performance-data-schema.ts';
-import { type FactorSetId, factorSets } from '../distance/index.ts';
-import { calendarDate, measureSchema, text } from '../documents/index.ts';
+import { performanceDataSchema } from '../../aircraft/performance-data-schema.ts';
+import { type FactorSetId, factorSets } from '../../distance/index.ts';
+import { calendarDate, measureSchema, text } from '../../documents/index.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
 
 const runwayDistance = measureSchema(['m', 'ft'], 0, 6000);

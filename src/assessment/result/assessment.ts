@@ -1,8 +1,8 @@
-import type { Measure } from '../units/index.ts';
-import type { LimitStatus, Verdict } from './criterion.ts';
-import type { LandingRequest, TakeoffRequest } from './request.ts';
+import type { Measure } from '../../units/index.ts';
+import type { LimitStatus, Verdict } from '../kernel/criterion.ts';
+import type { TraceStep } from '../kernel/step.ts';
+import type { LandingRequest, TakeoffRequest } from '../request/request.ts';
 import type { Sentence } from './sentences.ts';
-import type { TraceStep } from './step.ts';
 
 interface CriterionBase {
   readonly id: string;
@@ -77,7 +77,8 @@ export interface SpeedFound {
 /** One step of the working, or one decision in words. */
 export type WorkingEntry = TraceStep | ({ readonly kind: 'decision' } & Sentence);
 
-interface AssessmentBase {
+/** What both phases of flight share. */
+export interface AssessmentBase {
   readonly version: string;
   readonly verdict: Verdict;
   readonly headline: readonly Sentence[];

@@ -1,8 +1,8 @@
-import { correctedDistance, type FactorOrigin, type SafetyAlternative } from '../distance/index.ts';
-import { type Metres, type Ratio, roundDown } from '../units/index.ts';
+import { correctedDistance, type FactorOrigin, type SafetyAlternative } from '../../distance/index.ts';
+import { type Metres, type Ratio, roundDown } from '../../units/index.ts';
+import type { Situation } from '../request/situation.ts';
 import { atMost, type Judged, limiting, overall, undetermined } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
-import type { Situation } from './situation.ts';
 import type { Recorder } from './step.ts';
 
 /** The take-off distance judged by the better of the set's alternatives. */
@@ -12,6 +12,8 @@ export interface TakeoffSafety {
   readonly factored_m: number;
   readonly factor: number;
   readonly available_m: number;
+  /** By which the ground roll is multiplied before it is compared with the TORA. */
+  readonly runFactor: number;
   readonly used: readonly FactorOrigin[];
 }
 
@@ -33,6 +35,7 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
       factored_m: 0,
       factor: 1,
       available_m: runway.tora_m,
+      runFactor: 1,
       used: [],
     };
   }
@@ -70,6 +73,7 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
     factored_m: chain.distance_m * factor,
     factor: best.test.factor,
     available_m: available[best.test.against],
+    runFactor: best.tests.find(({ against }) => against === 'TORA')?.factor ?? best.test.factor,
     used: best.tests,
   };
 }

@@ -1,8 +1,8 @@
-import type { Conditions } from './conditions.ts';
-import type { Judged } from './criterion.ts';
+import type { Judged } from '../kernel/criterion.ts';
+import type { Conditions } from '../request/conditions.ts';
+import type { Situation } from '../request/situation.ts';
 import { verdictInWords } from './present.ts';
 import type { Reason } from './reason.ts';
-import type { Situation } from './situation.ts';
 
 /**
  * The distance criterion with the wind 5° to either side of the report: for a wind near abeam, where the rounding of

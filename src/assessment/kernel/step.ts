@@ -1,4 +1,4 @@
-import type { Reason } from './reason.ts';
+import type { Reason } from '../result/reason.ts';
 
 /** A formula called on the way to a result, with what went in and what came out. */
 export interface TraceStep {

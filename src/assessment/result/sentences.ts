@@ -7,7 +7,7 @@ import {
   type Knots,
   type Percent,
   type PressureAltitude,
-} from '../units/index.ts';
+} from '../../units/index.ts';
 import type { Parameters } from './parameters.ts';
 
 /** One sentence of an assessment, with its code and figures so that an app can translate it. */

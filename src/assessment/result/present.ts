@@ -1,18 +1,18 @@
-import { plausibilityFindings } from '../aircraft/index.ts';
-import { factorInWords } from '../distance/index.ts';
-import { formatValue, type Measure, measure, roundUp } from '../units/index.ts';
-import type { UnitWord } from '../units/unit-table.ts';
-import type { Air, Wind } from './air-and-wind.ts';
+import { plausibilityFindings } from '../../aircraft/index.ts';
+import { factorInWords } from '../../distance/index.ts';
+import { formatValue, type Measure, measure, roundUp } from '../../units/index.ts';
+import type { UnitWord } from '../../units/unit-table.ts';
+import type { Air, Wind } from '../kernel/air-and-wind.ts';
+import type { BreakEven } from '../kernel/break-even.ts';
+import { type Judged, limiting, overall, type Verdict } from '../kernel/criterion.ts';
+import type { Chain } from '../kernel/distance-chain.ts';
+import type { Mark } from '../kernel/mark.ts';
+import type { TraceEntry } from '../kernel/step.ts';
+import type { Conditions } from '../request/conditions.ts';
+import type { FlownSpeed, Situation } from '../request/situation.ts';
 import type { BreakEvenFound, Criterion, MarkFound, SpeedFound, Stairs, WorkingEntry } from './assessment.ts';
-import type { BreakEven } from './break-even.ts';
-import type { Conditions } from './conditions.ts';
-import { type Judged, limiting, overall, type Verdict } from './criterion.ts';
-import type { Chain } from './distance-chain.ts';
 import type { Reason } from './reason.ts';
 import { type Sentence, sentence } from './sentences.ts';
-import type { FlownSpeed, Situation } from './situation.ts';
-import type { TraceEntry } from './step.ts';
-import type { Mark } from './takeoff-marks.ts';
 
 const verdictWords: Readonly<Record<Verdict, string>> = {
   within: 'within limits',

@@ -1,0 +1,16 @@
+import type { Fault, ReadResult } from '../documents/index.ts';
+import { DomainError } from '../units/index.ts';
+
+/**
+ * Runs an assessment whose document was read without faults. A formula that refuses what the schemas let through is
+ * reported as a fault like any other: nothing a pilot may enter makes an assessment throw.
+ */
+export function guarded<T>(assess: () => T): ReadResult<T> {
+  try {
+    return { ok: true, value: assess() };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    const fault: Fault = { path: error.detail.parameter, message: error.message };
+    return { ok: false, faults: [fault] };
+  }
+}

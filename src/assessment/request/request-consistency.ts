@@ -1,0 +1,81 @@
+import { consistencyFaults } from '../../aircraft/index.ts';
+import { factorSets, type PhaseCorrections } from '../../distance/index.ts';
+import type { Fault } from '../../documents/index.ts';
+import type { LandingRequest, TakeoffRequest } from './request.ts';
+import { runwayFaults } from './runway-faults.ts';
+import { weatherFaults } from './weather-faults.ts';
+
+/** What no schema of single values can see in a request; all of it at once. */
+export function requestFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const { performanceData, runway, weather } = request;
+  return [
+    ...consistencyFaults(performanceData).map(({ path, message }) => ({ path: `performanceData.${path}`, message })),
+    ...configurationFaults(request),
+    ...runwayFaults(runway, request.runwayInUse),
+    ...weatherFaults(weather).map(({ path, message }) => ({ path: `weather.${path}`, message })),
+    ...northFaults(request),
+    ...confirmationFaults(request),
+  ];
+}
+
+function configurationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const phase = phaseOf(request);
+  const ofPhase = request.performanceData.configurations
+    .filter((candidate) => candidate.phase === phase)
+    .map(({ id }) => id);
+  const { configuration } = request;
+  const choices = ofPhase.map((id) => `"${id}"`).join(', ');
+  if (configuration === undefined) {
+    if (ofPhase.length === 1) return [];
+    return [
+      { path: 'configuration', message: `none is named, and the data have ${ofPhase.length} for ${phase}: ${choices}` },
+    ];
+  }
+  if (ofPhase.includes(configuration)) return [];
+  return [
+    { path: 'configuration', message: `"${configuration}" is not a ${phase} configuration of these data: ${choices}` },
+  ];
+}
+
+/** The phase of flight that a request is about. */
+export function phaseOf(request: TakeoffRequest | LandingRequest): 'takeoff' | 'landing' {
+  return request.schema === 'groundroll/takeoff-request/1' ? 'takeoff' : 'landing';
+}
+
+/** A wind and a runway against different norths need the variation between them; nothing is converted without one. */
+function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const { weather, runway, variation } = request;
+  const { from, range } = weather.wind;
+  const windNorth = typeof from === 'string' ? range?.from.unit : from.unit;
+  const runwayNorth = runway.ends[0].direction.unit;
+  if (windNorth === undefined || windNorth === runwayNorth || variation !== undefined) return [];
+  return [
+    {
+      path: 'variation',
+      message: `the wind is in ${windNorth} and the runway in ${runwayNorth}; the variation between them is needed`,
+    },
+  ];
+}
+
+/** A confirmation of a factor that the set does not have would be lost silently. */
+function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const { takeoff, landing } = factorSets[request.factorSet];
+  const ids = new Set([takeoff, landing].flatMap(factorIds));
+  return (request.policies?.confirmations ?? []).flatMap(({ factorId }, i) =>
+    ids.has(factorId)
+      ? []
+      : [
+          {
+            path: `policies.confirmations[${i}].factorId`,
+            message: `"${factorId}" is not a factor of ${request.factorSet}`,
+          },
+        ],
+  );
+}
+
+function factorIds(corrections: PhaseCorrections): string[] {
+  const { surfaces, slope, mass, elevation, temperature, tailwind } = corrections;
+  return [...surfaces, slope, mass, elevation, temperature, tailwind].flatMap((factor) =>
+    factor === undefined ? [] : [factor.id],
+  );
+}

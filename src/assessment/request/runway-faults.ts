@@ -1,0 +1,100 @@
+import type { Fault } from '../../documents/index.ts';
+import { convert } from '../../units/unit-table.ts';
+import type { Obstacle, Runway, RunwayEnd } from './request.ts';
+
+/** What is wrong with a runway as it is described, and with the end named for use. */
+export function runwayFaults(runway: Runway, inUse: string): Fault[] {
+  const faults: Fault[] = [];
+  const [a, b] = runway.ends;
+  const painted = [a.designator, b.designator];
+  if (a.designator === b.designator)
+    faults.push({ path: 'runway.ends', message: `both ends are painted ${a.designator}` });
+  if (!painted.includes(inUse))
+    faults.push({ path: 'runwayInUse', message: `${inUse} is not painted at either end (${painted.join(', ')})` });
+  faults.push(...reciprocalFaults(a, b));
+  const length_m = convert(runway.length.value, runway.length.unit, 'm') as number;
+  const elevations = runway.ends.map(
+    ({ elevation }) => convert(elevation.value, elevation.unit, 'mElevation') as number,
+  );
+  const slope = (Math.abs((elevations[1] as number) - (elevations[0] as number)) / length_m) * 100;
+  if (slope > 10)
+    faults.push({
+      path: 'runway.ends',
+      message: `the elevations of the ends make a slope of ${slope.toFixed(1)} percent; at most 10 percent`,
+    });
+  const highest = runway.aerodromeElevation;
+  if (
+    highest !== undefined &&
+    (convert(highest.value, highest.unit, 'mElevation') as number) < Math.max(...elevations) - 0.5
+  ) {
+    faults.push({
+      path: 'runway.aerodromeElevation',
+      message: `${highest.value} ${highest.unit} is below an end of the runway; the highest point of the aerodrome is wanted`,
+    });
+  }
+  for (const [i, end] of runway.ends.entries()) faults.push(...declaredFaults(end, `runway.ends[${i}]`, length_m));
+  for (const [i, obstacle] of (runway.obstacles ?? []).entries())
+    faults.push(...obstacleFaults(obstacle, painted, `runway.obstacles[${i}]`));
+  return faults;
+}
+
+function reciprocalFaults(a: RunwayEnd, b: RunwayEnd): Fault[] {
+  if (a.direction.unit !== b.direction.unit) {
+    return [
+      { path: 'runway.ends', message: `one end is stated in ${a.direction.unit}, the other in ${b.direction.unit}` },
+    ];
+  }
+  const apart = Math.abs(((((a.direction.value - b.direction.value) % 360) + 360) % 360) - 180);
+  if (apart <= 1) return [];
+  return [
+    {
+      path: 'runway.ends',
+      message: `${a.direction.value} and ${b.direction.value} ${a.direction.unit} are not opposite directions`,
+    },
+  ];
+}
+
+function declaredFaults(end: RunwayEnd, path: string, length_m: number): Fault[] {
+  const faults: Fault[] = [];
+  const metres = (key: 'TORA' | 'TODA' | 'ASDA' | 'LDA') => {
+    const declared = end.declaredDistances?.[key];
+    return declared === undefined ? undefined : (convert(declared.value, declared.unit, 'm') as number);
+  };
+  const run = metres('TORA') ?? length_m;
+  for (const key of ['TODA', 'ASDA'] as const) {
+    const distance = metres(key);
+    if (distance !== undefined && distance < run) {
+      faults.push({
+        path: `${path}.declaredDistances.${key}`,
+        message: `${distance} m is less than the TORA, ${run} m`,
+      });
+    }
+  }
+  const displaced = end.displacedThreshold;
+  if (displaced !== undefined && (convert(displaced.value, displaced.unit, 'm') as number) >= length_m) {
+    faults.push({
+      path: `${path}.displacedThreshold`,
+      message: `${displaced.value} ${displaced.unit} is not within the runway of ${length_m} m`,
+    });
+  }
+  return faults;
+}
+
+function obstacleFaults(obstacle: Obstacle, painted: readonly string[], path: string): Fault[] {
+  const faults: Fault[] = [];
+  if (!painted.includes(obstacle.end))
+    faults.push({
+      path: `${path}.end`,
+      message: `${obstacle.end} is not painted at either end (${painted.join(', ')})`,
+    });
+  const byTop = obstacle.topElevation !== undefined;
+  const byHeight = obstacle.groundElevation !== undefined && obstacle.height !== undefined;
+  const half = obstacle.groundElevation !== undefined || obstacle.height !== undefined;
+  if (byTop === byHeight || (byTop && half)) {
+    faults.push({
+      path,
+      message: 'either the elevation of the top, or ground elevation and height together, is needed',
+    });
+  }
+  return faults;
+}
