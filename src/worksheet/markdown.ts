@@ -1,7 +1,8 @@
 import type { WorkingEntry } from '../assessment/index.ts';
-import { formatNumber } from '../units/index.ts';
+import { formatNumber, formatValue } from '../units/index.ts';
+import { isUnitWord } from '../units/unit-table.ts';
 import { breakEvenSentence, completedFor, criterionSentence, markSentence, stairLines } from './ledger.ts';
-import type { Worksheet } from './worksheet.ts';
+import type { Worksheet, WorksheetFormula } from './worksheet.ts';
 
 /**
  * A worksheet as Markdown with its whole working: each step with its figures, each formula in LaTeX with its sources.
@@ -11,6 +12,7 @@ import type { Worksheet } from './worksheet.ts';
  */
 export function worksheetMarkdown(sheet: Worksheet): string {
   const { assessment, formulas } = sheet;
+  const unitsOf = new Map(formulas.map(({ id, units }) => [id, units]));
   const [head = { text: '' }, ...rest] = assessment.headline;
   const lines = [
     `# ${head.text}`,
@@ -43,7 +45,12 @@ export function worksheetMarkdown(sheet: Worksheet): string {
       'Data notes',
       assessment.dataNotes.map(({ text }) => text),
     ),
-    ...list('Working', assessment.trace.map(workingLine)),
+    ...list(
+      'Working',
+      assessment.trace.map((entry) =>
+        workingLine(entry, entry.kind === 'step' ? (unitsOf.get(entry.record) ?? {}) : {}),
+      ),
+    ),
     '',
     '## Formulas',
     ...formulas.flatMap(({ id, title, equation, citations }) => [
@@ -71,17 +78,32 @@ function list(title: string, entries: readonly string[]): string[] {
   return entries.length === 0 ? [] : ['', `## ${title}`, '', ...[...new Set(entries)].map((entry) => `- ${entry}`)];
 }
 
-function workingLine(entry: WorkingEntry): string {
+/** One step with its figures in words, each with its unit; lists stand in the units of the manual's table. */
+function workingLine(entry: WorkingEntry, units: WorksheetFormula['units']): string {
   if (entry.kind === 'decision') return entry.text;
-  const inputs = Object.entries(entry.inputs).map(([name, value]) => `${name} ${figures(value)}`);
-  return `${entry.label}: ${figures(entry.output)} (\`${entry.record}\`: ${inputs.join(', ')})`;
+  const named = (values: object) =>
+    Object.entries(values)
+      .map(([name, value]) => `${name} ${shown(value, units[name])}`)
+      .join(', ');
+  const { label, record, inputs, output } = entry;
+  const result = typeof output === 'object' && output !== null ? named(output) : shown(output, units['result']);
+  return `${label}: ${result} (\`${record}\`: ${named(inputs)})`;
 }
 
-function figures(value: unknown): string {
-  if (typeof value === 'number') return formatNumber(value, { decimals: 4 });
-  if (Array.isArray(value)) return `[${value.map(figures).join(', ')}]`;
-  if (typeof value !== 'object' || value === null) return String(value);
-  return Object.entries(value)
-    .map(([name, part]) => `${name} ${figures(part)}`)
-    .join('; ');
+function shown(value: unknown, unit: string | undefined): string {
+  if (Array.isArray(value)) return `[${value.map((each) => shown(each, undefined)).join(', ')}]`;
+  if (typeof value === 'object' && value !== null)
+    return `(${Object.entries(value)
+      .map(([name, each]) => `${name} ${shown(each, unit)}`)
+      .join(', ')})`;
+  if (typeof value !== 'number') return String(value);
+  // Up to four decimals, without a tail of noughts on what was printed whole.
+  const decimals = Math.max(0, Math.min(4, decimalsOf(value)));
+  return unit !== undefined && isUnitWord(unit)
+    ? formatValue(value, unit, { decimals })
+    : formatNumber(value, { decimals });
+}
+
+function decimalsOf(value: number): number {
+  return String(Number(value.toFixed(4))).split('.')[1]?.length ?? 0;
 }

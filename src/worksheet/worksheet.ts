@@ -7,6 +7,8 @@ export interface WorksheetFormula {
   readonly title: string;
   /** TeX. */
   readonly equation: string;
+  /** The unit word of each quantity that goes in or comes out; `result` for a formula that returns one. */
+  readonly units: Readonly<Record<string, string>>;
   readonly citations: readonly (Citation & Source)[];
 }
 
@@ -31,7 +33,9 @@ export function worksheet(assessment: Assessment, records: readonly FormulaRecor
     const record = byId.get(id);
     if (record === undefined) throw new Error(`no formula record ${id} among those given`);
     const citations = record.citations.map((citation) => ({ ...citation, ...bibliography[citation.source] }));
-    return { id, title: record.title, equation: record.equation, citations };
+    const quantities = [...Object.entries(record.domain), ...Object.entries(record.outputs)];
+    const units = Object.fromEntries(quantities.map(([name, { unit }]) => [name, unit]));
+    return { id, title: record.title, equation: record.equation, units, citations };
   });
   return { schema: 'groundroll/worksheet/1', assessment, formulas };
 }
