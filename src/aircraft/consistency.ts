@@ -10,6 +10,8 @@ import type { Table } from './table.ts';
 export function consistencyFaults(data: PerformanceData): Fault[] {
   return [
     ...configurationFaults(data),
+    ...repetitionFaults(data),
+    ...massFaults(data),
     ...calibrationFaults(data),
     ...stallSpeedFaults(data),
     ...data.takeoff.flatMap((table, i) => [
@@ -44,6 +46,50 @@ function configurationFaults(data: PerformanceData): Fault[] {
     }
   }
   return faults;
+}
+
+/** Two figures for one thing: nobody can say which is meant. */
+function repetitionFaults(data: PerformanceData): Fault[] {
+  const twice = (path: string, keys: readonly string[]): Fault[] =>
+    keys.flatMap((key, i) =>
+      keys.indexOf(key) < i ? [{ path: `${path}[${i}]`, message: `a second entry for ${key}` }] : [],
+    );
+  const surfaces = (phase: 'takeoff' | 'landing') =>
+    data[phase].flatMap(({ corrections }, i) =>
+      twice(
+        `${phase}[${i}].corrections.surfaces`,
+        (corrections.surfaces ?? []).map((each) => `${each.condition} ${each.surface}`),
+      ),
+    );
+  return [
+    ...twice(
+      'calibrations',
+      data.calibrations.map(({ flap }) => `flap ${flap}`),
+    ),
+    ...twice(
+      'climb',
+      data.climb.map(({ configuration, use }) => `${configuration}, ${use}`),
+    ),
+    ...twice(
+      'stallSpeeds',
+      data.stallSpeeds.map(({ name, flap }) => `${name}, flap ${flap}`),
+    ),
+    ...surfaces('takeoff'),
+    ...surfaces('landing'),
+  ];
+}
+
+function massFaults({ masses }: PerformanceData): Fault[] {
+  const [takeoff, landing] = [masses.maximumTakeoff, masses.maximumLanding].map(
+    ({ value, unit }) => convert(value, unit, 'kg') as number,
+  );
+  if ((landing as number) <= (takeoff as number) * (1 + 1e-9)) return [];
+  return [
+    {
+      path: 'masses.maximumLanding',
+      message: `${masses.maximumLanding.value} ${masses.maximumLanding.unit} is above the maximum take-off mass`,
+    },
+  ];
 }
 
 function calibrationFaults(data: PerformanceData): Fault[] {
@@ -84,7 +130,14 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
     const hasAxis = [table.groundRoll, table.distance].every((grid) =>
       grid.axes.some((axis) => axis.quantity === quantity),
     );
-    if (!hasAxis && table.associatedConditions[quantity] === undefined) {
+    const isStated = table.associatedConditions[quantity] !== undefined;
+    if (hasAxis && isStated) {
+      faults.push({
+        path: `${path}.associatedConditions.${quantity}`,
+        message: `the table has an axis of ${quantity}; a value beside it contradicts that`,
+      });
+    }
+    if (!hasAxis && !isStated) {
       faults.push({
         path: `${path}.associatedConditions.${quantity}`,
         message: `a table without an axis of ${quantity} must state the ${quantity} it holds for`,
@@ -120,16 +173,16 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
   return faults;
 }
 
-/** Lift-off comes before the screen height and above the clean stall, at every printed mass. */
+/** Lift-off is faster than the landing stall and slower than the speed at the screen height, at every printed mass. */
 function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: string): Fault[] {
   const faults: Fault[] = [];
   for (const { place, point, cell: liftOff } of gridCells(table.liftOffSpeed)) {
     if (liftOff === null) continue;
     const atScreen = figure(table.speedAtScreenHeight, inReadingUnits(table.liftOffSpeed, point));
-    if (atScreen !== undefined && atScreen < liftOff) {
+    if (atScreen !== undefined && atScreen <= liftOff) {
       faults.push({
         path: `${path}.liftOffSpeed.cells${place}`,
-        message: `${liftOff} kias is above the speed at the screen height, ${atScreen} kias`,
+        message: `${liftOff} kias is not below the speed at the screen height, ${atScreen} kias`,
       });
     }
     for (const stall of data.stallSpeeds) {

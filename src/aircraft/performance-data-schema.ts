@@ -28,7 +28,7 @@ const corrections = v.strictObject({
     ),
   ),
   adverseSlope: v.exactOptional(
-    v.strictObject({ percentPerPercent: measureSchema(['percent'], 0, 50), upTo: measureSchema(['percent'], 0.1, 10) }),
+    v.strictObject({ percentPerPercent: measureSchema(['percent'], 0, 25), upTo: measureSchema(['percent'], 0.1, 10) }),
   ),
 });
 

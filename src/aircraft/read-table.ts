@@ -39,7 +39,8 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
   const edges: number[] = [];
   for (const [k, axis] of table.axes.entries()) {
     const given = point[axis.quantity];
-    const x = given === undefined ? undefined : convert(given, axisUnits[axis.quantity], axis.unit);
+    const x =
+      given === undefined ? undefined : onPrintedValue(convert(given, axisUnits[axis.quantity], axis.unit), axis);
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     const first = axis.values[0] as number;
     const last = axis.values[axis.values.length - 1] as number;
@@ -65,6 +66,12 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
     indices.map((index, k) => (table.axes[k] as TableAxis).values[index] as number);
   const atEdge = edges.map((k) => table.axes[k] as TableAxis);
   return { ok: true, bracket: { lower: valuesAt(lowerIndex), upper: valuesAt(upperIndex), at, corners, atEdge } };
+}
+
+/** A value that a conversion of units has moved off a printed one by its last bits, put back on it. */
+function onPrintedValue(value: number | undefined, axis: TableAxis): number | undefined {
+  if (value === undefined) return undefined;
+  return axis.values.find((printed) => Math.abs(printed - value) <= 1e-9 * Math.max(1, Math.abs(printed))) ?? value;
 }
 
 /** The figures at the corners, the last axis running fastest; none if one that counts is blank. */

@@ -4,7 +4,7 @@ import { guarded } from './guarded.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
 import { judgeLandingDistance, type LandingSituation, landingFigures } from './kernel/landing-kernel.ts';
 import { landingMarks } from './kernel/landing-marks.ts';
-import { TraceRecorder } from './kernel/step.ts';
+import { callThrough, TraceRecorder } from './kernel/step.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest } from './request/read-request.ts';
 import type { LandingRequest } from './request/request.ts';
@@ -28,7 +28,10 @@ import { speedFound } from './result/present.ts';
 export function assessLanding(request: LandingRequest): ReadResult<LandingAssessment> {
   const read = readLandingRequest(request);
   if (!read.ok) return read;
-  return guarded(() => explainLanding(read.value, landingSituationOf(read.value), conditionsOf(read.value.weather)));
+  return guarded(() => {
+    const situation = landingSituationOf(read.value);
+    return explainLanding(read.value, situation, conditionsOf(read.value.weather, situation.policies));
+  });
 }
 
 /** Settles what the weather does not change. */
@@ -60,13 +63,14 @@ export function explainLanding(
       ...figures,
       breakEvens: breakEvens(situation, conditions, variationsOf(situation, conditions, addition_kt)),
       marks: landingMarks(r, situation, figures),
-      speeds: speedFound('approach', figures.approach),
+      speeds: figures.approach.ok ? speedFound('approach', figures.approach.flown) : [],
       hazards: noGoAround ? [{ code: 'hazard-no-go-around', parameters: {} }] : [],
       missing: [
         ...(behind === undefined ? ['obstacles'] : []),
         ...(noGoAround ? ['going around over the obstacles ahead'] : []),
       ],
-      distanceAt: (at) => judgeLandingDistance(situation, at, addition_kt, {}),
+      judgedAt: (at) => landingFigures(callThrough, situation, at, addition_kt).judged,
+      edges: [figures.approach],
     }),
   };
 }

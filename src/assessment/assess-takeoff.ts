@@ -9,8 +9,8 @@ import { takeoffMarks } from './kernel/takeoff-marks.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readTakeoffRequest } from './request/read-request.ts';
 import type { TakeoffRequest } from './request/request.ts';
-import { inUnit, situationOf } from './request/situation.ts';
-import type { TakeoffAssessment } from './result/assessment.ts';
+import { inUnit, type SpeedReading, situationOf } from './request/situation.ts';
+import type { SpeedFound, TakeoffAssessment } from './result/assessment.ts';
 import { finished } from './result/finish.ts';
 import { speedFound } from './result/present.ts';
 
@@ -29,7 +29,10 @@ import { speedFound } from './result/present.ts';
 export function assessTakeoff(request: TakeoffRequest): ReadResult<TakeoffAssessment> {
   const read = readTakeoffRequest(request);
   if (!read.ok) return read;
-  return guarded(() => explainTakeoff(read.value, takeoffSituationOf(read.value), conditionsOf(read.value.weather)));
+  return guarded(() => {
+    const situation = takeoffSituationOf(read.value);
+    return explainTakeoff(read.value, situation, conditionsOf(read.value.weather, situation.policies));
+  });
 }
 
 /** Settles what the weather does not change. */
@@ -66,10 +69,11 @@ export function explainTakeoff(
       used: [...chain.used, ...safety.used],
       breakEvens: breakEvens(situation, conditions, variationsOf(request, situation, conditions)),
       marks,
-      speeds: [...speedFound('lift-off', situation.liftOff), ...speedFound('at 50 ft', situation.atScreen)],
+      speeds: [...found('lift-off', situation.liftOff), ...found('at 50 ft', situation.atScreen)],
       hazards: [],
       missing: situation.runway.ahead === undefined ? ['obstacles'] : [],
-      distanceAt: (at) => distanceAt(situation, at),
+      edges: [situation.liftOff, situation.atScreen],
+      judgedAt: (at) => takeoffFigures(callThrough, situation, at).judged,
     }),
   };
 }
@@ -77,21 +81,25 @@ export function explainTakeoff(
 function distanceAt(situation: TakeoffSituation, conditions: Conditions) {
   const air = airOf(callThrough, situation, conditions);
   const wind = windOf(callThrough, situation, conditions);
-  return takeoffSafety(callThrough, situation, takeoffChain(callThrough, situation, air, wind.used_kt)).judged;
+  return takeoffSafety(callThrough, situation, takeoffChain(callThrough, situation, air, wind.inTables_kt)).judged;
 }
 
 function variationsOf(request: TakeoffRequest, situation: TakeoffSituation, conditions: Conditions): Variations {
   const r = callThrough;
   const air = airOf(r, situation, conditions);
-  const { used_kt } = windOf(r, situation, conditions);
+  const { inTables_kt } = windOf(r, situation, conditions);
   return {
-    wind: (wind_kt) => takeoffSafety(r, situation, takeoffChain(r, situation, air, used_kt, { wind_kt })).judged,
+    wind: (wind_kt) => takeoffSafety(r, situation, takeoffChain(r, situation, air, inTables_kt, { wind_kt })).judged,
     surface: (surfaceFactor) =>
-      takeoffSafety(r, situation, takeoffChain(r, situation, air, used_kt, { surfaceFactor })).judged,
+      takeoffSafety(r, situation, takeoffChain(r, situation, air, inTables_kt, { surfaceFactor })).judged,
     mass: (mass_kg) => {
       const heavier = withTakeoffSpeeds({ ...situation, mass_kg }, additionOf(request));
-      return takeoffSafety(r, heavier, takeoffChain(r, heavier, air, used_kt)).judged;
+      return takeoffSafety(r, heavier, takeoffChain(r, heavier, air, inTables_kt)).judged;
     },
     temperature: (at) => distanceAt(situation, at),
   };
+}
+
+function found(name: string, speed: SpeedReading): SpeedFound[] {
+  return speed.ok ? speedFound(name, speed) : [];
 }

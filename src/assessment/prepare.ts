@@ -10,6 +10,7 @@ import { takeoffFigures } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
+import type { Situation } from './request/situation.ts';
 import type { LandingAssessment, TakeoffAssessment } from './result/assessment.ts';
 
 /** The verdicts of one weather, without words. */
@@ -22,17 +23,43 @@ export interface Comparison {
 
 /** A situation that waits for weathers: the same computation as the full assessment, with and without its working. */
 export interface Prepared<T> {
-  /** Fast: verdicts and figures. Directions are against the north of the wind in the prepared request. */
+  /**
+   * Fast: verdicts and figures. Directions are against the north of the wind in the prepared request, or of the runway
+   * where that wind has no direction.
+   */
   compare(conditions: Conditions): Comparison;
   /** Explained: the same figures with words and working. */
   assess(weather: Weather): ReadResult<T>;
 }
 
+const source = 'bounds of a request';
 const bounds = {
-  speed_kt: { unit: 'kt', min: 0, max: 100, source: 'bounds of a request' },
-  gust_kt: { unit: 'kt', min: 0, max: 100, source: 'bounds of a request' },
-  temperature_degC: { unit: 'degC', min: -40, max: 50, source: 'bounds of a request' },
+  direction: { unit: 'deg', min: 0, max: 360, source },
+  speed_kt: { unit: 'kt', min: 0, max: 100, source },
+  gust_kt: { unit: 'kt', min: 0, max: 100, source },
+  temperature_degC: { unit: 'degC', min: -40, max: 50, source },
+  qnh_hPa: { unit: 'hPa', min: 850, max: 1085, source },
+  qfe_hPa: { unit: 'hPa', min: 500, max: 1085, source },
+  northWind: { unit: 'deg', min: 1e-9, max: 360, source: '0 is reported for calm only; north is 360' },
 } satisfies Record<string, Bound>;
+
+/** The same bounds as the reader of a request holds, for figures that come straight from a program. */
+function demandConditions(conditions: Conditions, needsDewPoint: boolean): void {
+  const { from_deg, speed_kt, gust_kt, range_deg, temperature_degC, dewPoint_degC, pressure } = conditions;
+  demand('speed_kt', speed_kt, bounds.speed_kt);
+  demand('gust_kt', gust_kt, bounds.gust_kt);
+  if (from_deg !== 'variable') demand('from_deg', from_deg, speed_kt > 0 ? bounds.northWind : bounds.direction);
+  if (range_deg !== undefined) {
+    demand('range_deg.from', range_deg.from, bounds.direction);
+    demand('range_deg.to', range_deg.to, bounds.direction);
+  }
+  demand('temperature_degC', temperature_degC, bounds.temperature_degC);
+  if (needsDewPoint || dewPoint_degC !== undefined) {
+    demand('dewPoint_degC', dewPoint_degC as number, { ...bounds.temperature_degC, max: temperature_degC });
+  }
+  if (pressure !== undefined && 'qfe_hPa' in pressure) demand('qfe_hPa', pressure.qfe_hPa, bounds.qfe_hPa);
+  else demand('qnh_hPa', (pressure as { qnh_hPa: number } | undefined)?.qnh_hPa as number, bounds.qnh_hPa);
+}
 
 /**
  * Prepares a take-off for many weathers on one runway with one mass.
@@ -50,10 +77,11 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   return {
     ok: true,
     value: {
-      compare: (conditions) => comparison(conditions, () => takeoffFigures(callThrough, situation, conditions).judged),
+      compare: (conditions) =>
+        comparison(conditions, situation, () => takeoffFigures(callThrough, situation, conditions).judged),
       assess: (weather) =>
         again(read.value, weather, readTakeoffRequest, (each) =>
-          explainTakeoff(each, situation, conditionsOf(each.weather)),
+          explainTakeoff(each, situation, conditionsOf(each.weather, situation.policies)),
         ),
     },
   };
@@ -77,18 +105,18 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
     ok: true,
     value: {
       compare: (conditions) =>
-        comparison(conditions, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
+        comparison(conditions, situation, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
       assess: (weather) =>
         again(read.value, weather, readLandingRequest, (each) =>
-          explainLanding(each, situation, conditionsOf(each.weather)),
+          explainLanding(each, situation, conditionsOf(each.weather, situation.policies)),
         ),
     },
   };
 }
 
-function comparison(conditions: Conditions, judge: () => readonly Judged[]): Comparison {
+function comparison(conditions: Conditions, { policies }: Situation, judge: () => readonly Judged[]): Comparison {
   try {
-    for (const key of Object.keys(bounds) as (keyof typeof bounds)[]) demand(key, conditions[key], bounds[key]);
+    demandConditions(conditions, policies.humidity === 'virtual temperature');
     const criteria = judge();
     return { verdict: overall(criteria), criteria };
   } catch (error) {
@@ -107,14 +135,15 @@ function again<Q extends TakeoffRequest | LandingRequest, T>(
   const readAgain = readWeather(weather);
   if (!readAgain.ok) return readAgain;
   const north = ({ from }: Weather['wind']) => (typeof from === 'string' ? undefined : from.unit);
-  const [first, now] = [north(request.weather.wind), north(readAgain.value.wind)];
+  const first = north(request.weather.wind) ?? request.runway.ends[0].direction.unit;
+  const now = north(readAgain.value.wind);
   if (now !== undefined && now !== first) {
     return {
       ok: false,
       faults: [
         {
           path: 'weather.wind.from',
-          message: `the prepared request states its wind in ${first ?? 'no direction'}, this weather in ${now}`,
+          message: `the take-off or landing is prepared for winds in ${first}, this one is in ${now}`,
         },
       ],
     };

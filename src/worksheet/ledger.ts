@@ -33,6 +33,7 @@ const stairWords: Readonly<Record<string, string>> = {
   slope: 'on this slope',
   'speed addition': 'for the speed above the table speed',
   'safety factor': 'with the safety factor',
+  'no safety factor': 'without a safety factor',
 };
 
 /** The stairs in metres, one sentence a tread. */
@@ -40,10 +41,7 @@ export function stairLines(assessment: Assessment): LedgerLine[] {
   const { stairs } = assessment;
   if (stairs === undefined) return [{ sentence: 'The distance required', total: 'undetermined' }];
   return stairs.steps.map(({ step, factor, added, total }, i) => ({
-    sentence:
-      step === 'safety factor' && factor === 1
-        ? 'without a safety factor'
-        : `${stairWords[step] ?? step}${i === 0 ? '' : `, x ${formatNumber(factor, { decimals: 3 })}`}`,
+    sentence: `${stairWords[step] ?? step}${i === 0 ? '' : `, x ${formatNumber(factor, { decimals: 3 })}`}`,
     ...(i === 0 ? {} : { added: `${added.value < 0 ? '' : '+'}${metres(added.value)}` }),
     total: metres(total.value),
   }));
@@ -66,8 +64,12 @@ export function criterionSentence(criterion: Criterion): string {
   return `${capital(criterion.quantity)}${status}: ${shown(criterion.value, decimals)} ${verb} ${shown(criterion.limit, decimals)}, ${verdictInWords(criterion.verdict)}, ${margin}.`;
 }
 
-/** A break-even as a sentence. */
-export function breakEvenSentence({ quantity, answer, value, range }: BreakEvenFound): string {
+/** A break-even as sentences, with what else limits the same quantity. */
+export function breakEvenSentence(found: BreakEvenFound): string {
+  return [distanceAlone(found), ...found.otherLimits.map(({ text }) => text)].join(' ');
+}
+
+function distanceAlone({ quantity, answer, value, range }: BreakEvenFound): string {
   const decimals = quantity === 'surface factor' ? 3 : quantity === 'tailwind' ? 1 : 0;
   const between = `${shown(range.from, decimals)} to ${shown(range.to, decimals)}`;
   if (answer === 'withinThroughoutRange') return `${capital(quantity)}: within throughout the range, ${between}.`;
@@ -89,10 +91,11 @@ const markWords: Readonly<Record<string, string>> = {
 export function markSentence({ id, at, shareOfRunway, speed, reasons }: MarkFound): string {
   const name = markWords[id] ?? id;
   if (at === undefined) return `${name}: none. ${reasons.map(({ text }) => text).join(' ')}`;
-  if (at.value < 0) return `${name}: ${formatNumber(-at.value)} m before the threshold.`;
+  const basis = reasons.map(({ text }) => ` ${text}`).join('');
+  if (at.value < 0) return `${name}: ${formatNumber(-at.value)} m before the threshold.${basis}`;
   const due = speed === undefined ? '' : `, where ${shown(speed)} are due`;
   const share = shareOfRunway === undefined ? '' : ` (${shown(shareOfRunway)} of the runway)`;
-  return `${name}: ${shown(at)}${share}${due}.`;
+  return `${name}: ${shown(at)}${share}${due}.${basis}`;
 }
 
 /** Whom and what the worksheet is completed for. */

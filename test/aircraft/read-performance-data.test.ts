@@ -319,7 +319,7 @@ describe('readPerformanceData', () => {
       'takeoff.0.liftOffSpeed.cells',
       60,
       'takeoff[0].liftOffSpeed.cells',
-      /60 kias is above the speed at the screen height, 57/,
+      /60 kias is not below the speed at the screen height, 57/,
     ],
     ['a lift-off at the stall', 'takeoff.0.liftOffSpeed.cells', 40, 'takeoff[0].liftOffSpeed.cells', /not above V_S0/],
     [

@@ -148,6 +148,7 @@ const anyChanges = fc
       ...changes,
       'weather.wind.gust': gust === null ? undefined : { value: speed + gust, unit: 'kt' },
       'weather.dewPoint': dewPointSpread === null ? undefined : dewPoint,
+      'policies.humidity': dewPointSpread === null ? 'information' : changes['policies.humidity'],
     };
   });
 

@@ -70,8 +70,10 @@ export function airOf(r: Recorder, situation: Situation, conditions: Conditions)
 /** The wind on this runway: the worst of the report, and the part of it that is used. */
 export interface Wind {
   readonly components: ReportedWindComponents;
-  /** Headwind positive; what enters distances, gradients and marks. */
+  /** Headwind positive, by the policy on wind; what enters gradients, marks and the tailwind criterion. */
   readonly used_kt: Knots;
+  /** What enters the printed distances: the whole component where these contain the accountability already. */
+  readonly inTables_kt: Knots;
   readonly worstCrosswind_kt: number;
 }
 
@@ -87,25 +89,39 @@ export function windOf(r: Recorder, situation: Situation, conditions: Conditions
       : { range: { from: range_deg.from as TrueDirection, to: range_deg.to as TrueDirection } }),
     direction: situation.runway.direction_deg as TrueDirection,
   });
-  const { leastHeadwind, leastHeadwindAtGust } = components;
   const includes = situation.table?.includes.windAccountability;
   const { headwindShare, tailwindShare } = situation.policies;
-  if (includes === true) r.decide('accountability-included', {});
   if (includes === 'not stated') r.decide('accountability-not-stated', {});
+  const used = usedOf(r, situation, components, headwindShare, tailwindShare);
+  if (used < 0) r.decide('tailwind-used', { wind_kt: -used, share: tailwindShare });
+  else if (used > 0) r.decide('headwind-used', { wind_kt: used, share: headwindShare });
+  if (includes === true) r.decide('accountability-included', {});
+  return {
+    components,
+    used_kt: used,
+    inTables_kt: includes === true ? usedOf(r, situation, components, 1, 1) : used,
+    worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight),
+  };
+}
+
+/** The wind used with the given shares; what is only the noise of a wind exactly abeam is none. */
+function usedOf(
+  r: Recorder,
+  situation: Situation,
+  wind: ReportedWindComponents,
+  headwind: number,
+  tailwind: number,
+): Knots {
+  const { leastHeadwind, leastHeadwindAtGust } = wind;
+  const headwindShare = headwind as Ratio;
+  const tailwindShare = tailwind as Ratio;
   const used = r.step('wind.used', 'wind used', windUsed, {
     leastHeadwind,
     leastHeadwindAtGust,
-    headwindShare: (includes === true ? 1 : headwindShare) as Ratio,
-    tailwindShare: (includes === true ? 1 : tailwindShare) as Ratio,
+    headwindShare,
+    tailwindShare,
   });
-  if (used < 0) r.decide('tailwind-used', { wind_kt: -used, share: tailwindShare });
-  else if (used > 0) r.decide('headwind-used', { wind_kt: used, share: headwindShare });
-  const credited = creditedHeadwind(r, situation, used);
-  return {
-    components,
-    used_kt: credited,
-    worstCrosswind_kt: Math.max(components.crosswindFromLeft, components.crosswindFromRight),
-  };
+  return creditedHeadwind(r, situation, Math.abs(used) < 1e-9 ? (0 as Knots) : used);
 }
 
 /** No more headwind than the manual's last printed one is used, and none where the manual gives no law. */

@@ -15,7 +15,7 @@ export interface Variations {
 
 /** The four break-evens of a distance criterion, each within the range that the table prints. */
 export function breakEvens(situation: Situation, conditions: Conditions, vary: Variations): BreakEven[] {
-  const { table, maximumMass_kg, policies } = situation;
+  const { table, maximumMass, policies } = situation;
   if (table === undefined) return [];
   const found: BreakEven[] = [];
   const tailwind = table.corrections.tailwind;
@@ -34,7 +34,7 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
   const mass = table.distance.axes.find(({ quantity }) => quantity === 'mass');
   if (mass !== undefined) {
     const ends = endsOf(mass, 'kg');
-    const range = { from: ends.from, to: Math.min(ends.to, maximumMass_kg) };
+    const range = { from: ends.from, to: Math.min(ends.to, inUnit(maximumMass, 'kg')) };
     found.push(breakEven({ quantity: 'mass', unit: 'kg', ...range, step: 1 }, (kg) => vary.mass(kg).verdict));
   }
   const temperature = table.distance.axes.find(({ quantity }) => quantity === 'temperature');

@@ -9,11 +9,12 @@ import {
 } from '../../flight-path/index.ts';
 import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../../units/index.ts';
 import { groundSpeed } from '../../wind/index.ts';
-import { flownSpeed, type PlacedObstacle, type Situation } from '../request/situation.ts';
+import { flownSpeed, type PlacedObstacle, type Situation, type SpeedReading } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { atLeast, type Judged, undetermined } from './criterion.ts';
-import { noReading } from './distance-chain.ts';
+import type { Chain } from './distance-chain.ts';
+import { edgeReasons, noReading } from './no-reading.ts';
 import type { Recorder } from './step.ts';
 
 const foot = 0.3048;
@@ -27,7 +28,7 @@ export interface Climb {
 }
 
 /** The gradient over the ground from the climb table: rate, speed and flap of one row, the speed rounded up first. */
-export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: number, startSpeed_kcas?: number): Climb {
+export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: number, start: SpeedReading): Climb {
   const { climb } = situation;
   const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({
     gradient: undefined,
@@ -42,11 +43,14 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
   };
   const reading = bracketTable(climb.rateOfClimb, point, situation.reading.lessIsWorse);
   if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [noReading(reading, 'rate of climb')] };
-  const { atEdge: _atEdge, ...cell } = reading.bracket;
+  const { atEdge, ...cell } = reading.bracket;
+  for (const { code, parameters } of edgeReasons(atEdge, point, 'rate of climb')) r.decide(code, parameters);
   const rateOfClimb = r.step('aircraft.interpolate-cell', 'rate of climb', interpolateCell, cell) as FeetPerMinute;
-  const speed = flownSpeed(situation, climb.speed, 0, climb.flap);
-  if (speed?.kcas === undefined)
-    return none('no-calibration', { flap: climb.flap, speed_kias: speed?.kias ?? 0, purpose: 'the climb gradient' });
+  const speed = flownSpeed(situation, climb.speed, 'climb speed', 0, climb.flap);
+  if (!speed.ok) return { gradient: undefined, heightLost_m: 0, missing: [speed.reason] };
+  const noCalibration = (flap: string, kias: number) =>
+    none('no-calibration', { flap, speed_kias: kias, purpose: 'the climb gradient' });
+  if (speed.kcas === undefined) return noCalibration(climb.flap, speed.kias);
   const at = { pressureAltitude: air.pressureAltitude_ft, temperature: air.temperature_degC };
   const trueSpeed = r.step('airspeed.true-airspeed', 'true airspeed in the climb', trueAirspeed, {
     calibratedAirspeed: speed.kcas as CalibratedAirspeed,
@@ -60,9 +64,14 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
     rateOfClimb,
     groundSpeed: ground,
   });
-  if (startSpeed_kcas === undefined || startSpeed_kcas >= speed.kcas) return { gradient, heightLost_m: 0, missing: [] };
+  // Without the start speed the height given up to gain the climb speed is unknown; it is never taken as nothing.
+  if (!start.ok) return { gradient: undefined, heightLost_m: 0, missing: [start.reason] };
+  const isSameOrFaster = climb.flap === situation.flap && start.kias >= speed.kias;
+  if (!isSameOrFaster && start.kcas === undefined) return noCalibration(situation.flap, start.kias);
+  if (isSameOrFaster || start.kcas === undefined || start.kcas >= speed.kcas)
+    return { gradient, heightLost_m: 0, missing: [] };
   const from = r.step('airspeed.true-airspeed', 'true airspeed at the 50 ft point', trueAirspeed, {
-    calibratedAirspeed: startSpeed_kcas as CalibratedAirspeed,
+    calibratedAirspeed: start.kcas as CalibratedAirspeed,
     ...at,
   });
   const heightLost_m = r.step('flight-path.height-for-speed-gain', 'height given up for speed', heightForSpeedGain, {
@@ -86,7 +95,7 @@ export function obstacleCriteria(
   r: Recorder,
   situation: Situation,
   climb: Climb,
-  distances: { factored_m: number; unfactored_m: number; missing: readonly Reason[] },
+  distances: { factored_m: number; unfactored_m: number; kind: Chain['kind']; missing: readonly Reason[] },
 ): { judged: Judged[]; obstacles: ClimbOutObstacle[] } {
   const { runway, policies } = situation;
   const named = (subject: string) =>
@@ -152,7 +161,7 @@ export function obstacleCriteria(
       code: 'obstacle-clearance',
       parameters: { obstacle: obstacle.name, factored_ft, unfactored_ft, clearance_ft: policies.verticalClearance },
     } as const;
-    return atLeast(named(obstacle.name), gradient * 100, required * 100, 0.1, [reason]);
+    return atLeast(named(obstacle.name), gradient * 100, required * 100, distances.kind, [reason]);
   });
   return { judged, obstacles };
 }
@@ -169,39 +178,46 @@ function beforeScreen(
   const asked_ft = (top_m - surface_m + clearance_m) / foot;
   if (asked_ft < 50 - 1e-9) return undetermined(named, 'at least', reasons);
   // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49.
-  return atLeast({ ...named, unit: 'ftHeight' }, 49, asked_ft, 1, reasons);
+  return atLeast({ ...named, unit: 'ftHeight' }, 49, asked_ft, 'value', reasons);
 }
 
-/** An obstacle from the start of the take-off: distance along the centreline and top above the surface there. */
-export function placeOf(situation: Situation, obstacle: PlacedObstacle): { distance_m: number; top_m: number } {
-  const { runway } = situation;
+/** An obstacle from where the roll starts: distance along the centreline, and top above the surface there. */
+export function placeOf({ runway }: Situation, obstacle: PlacedObstacle): { distance_m: number; top_m: number } {
+  const rollStart_mElevation = runway.start_mElevation + (runway.slope_percent / 100) * runway.offset_m;
   return {
-    distance_m: runway.length_m + obstacle.beyond_m - runway.lineUp_m,
-    top_m: obstacle.top_mElevation - runway.start_mElevation,
+    distance_m: runway.length_m + obstacle.beyond_m - runway.offset_m,
+    top_m: obstacle.top_mElevation - rollStart_mElevation,
   };
 }
 
-/** Height of the surface above the start of the runway; beyond the far end no further than that end. */
-export function surfaceHeight(situation: Situation, along_m: number): number {
-  const { slope_percent, length_m, lineUp_m } = situation.runway;
-  return (slope_percent / 100) * Math.min(along_m + lineUp_m, length_m);
+/** Height of the surface above where the roll starts; beyond the far end no further than that end. */
+export function surfaceHeight({ runway }: Situation, along_m: number): number {
+  return (runway.slope_percent / 100) * Math.min(along_m, runway.length_m - runway.offset_m);
 }
 
 /** The farthest 50 ft point from which every obstacle ahead is still cleared; Infinity where none is listed. */
-export function latestScreenPoint(r: Recorder, situation: Situation, gradient: number): number | undefined {
-  const slope = situation.runway.slope_percent / 100;
+export function latestScreenPoint(r: Recorder, situation: Situation, climb: Climb): number | undefined {
+  const { runway, policies, screen_m } = situation;
+  const { gradient, heightLost_m } = climb;
+  const end_m = runway.length_m - runway.offset_m;
   let latest = Number.POSITIVE_INFINITY;
-  for (const obstacle of situation.runway.ahead ?? []) {
-    if (gradient <= slope + 1e-6 || gradient < 0) return undefined;
+  for (const obstacle of runway.ahead ?? []) {
+    const slope = runway.slope_percent / 100;
+    if (gradient === undefined || gradient < 0 || gradient <= slope + 1e-6 || gradient <= 1e-6) return undefined;
     const place = placeOf(situation, obstacle);
-    const start = r.step('flight-path.latest-path-start', `latest 50 ft point for ${obstacle.name}`, latestPathStart, {
-      obstacleTop: place.top_m as HeightInMetres,
-      clearance: (situation.policies.verticalClearance * foot) as HeightInMetres,
-      screenHeight: situation.screen_m as HeightInMetres,
-      distance: place.distance_m as Metres,
-      gradient: gradient as Ratio,
-      slope: slope as Ratio,
-    });
+    const startOn = (surface: { slope: number; rise_m: number }) =>
+      r.step('flight-path.latest-path-start', `latest 50 ft point for ${obstacle.name}`, latestPathStart, {
+        // What is given up to gain speed counts as if the obstacle stood that much taller.
+        obstacleTop: (place.top_m + heightLost_m - surface.rise_m) as HeightInMetres,
+        clearance: (policies.verticalClearance * foot) as HeightInMetres,
+        screenHeight: screen_m as HeightInMetres,
+        distance: place.distance_m as Metres,
+        gradient: gradient as Ratio,
+        slope: surface.slope as Ratio,
+      });
+    const onRunway = startOn({ slope, rise_m: 0 });
+    // Beyond the far end the surface is taken no further than that end, as for the criterion.
+    const start = onRunway <= end_m ? onRunway : Math.max(end_m, startOn({ slope: 0, rise_m: slope * end_m }));
     latest = Math.min(latest, start);
   }
   return latest;

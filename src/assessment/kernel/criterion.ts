@@ -6,7 +6,13 @@ import type { Reason } from '../result/reason.ts';
 export type Verdict = 'within' | 'outside' | 'undetermined';
 
 /** What makes a limit binding. */
-export type LimitStatus = 'limitation' | 'demonstrated' | 'personal' | 'distance available' | 'clearance asked';
+export type LimitStatus =
+  | 'limitation'
+  | 'demonstrated'
+  | 'personal'
+  | 'distance available'
+  | 'clearance asked'
+  | 'none given';
 
 /** One comparison of a figure with a limit, in plain figures. */
 export interface Judged {
@@ -70,6 +76,16 @@ function judgedOf(
   };
 }
 
+/** The step to which a unit is rounded; one metre per second would be two knots, so that unit goes by tenths. */
+function stepOf(unit: UnitWord): number {
+  return unit === 'mps' || unit === 'percent' ? 0.1 : 1;
+}
+
+/** Two ways to the same figure may differ in the last bits; equality with a limit is within it. */
+function isEqual(value: number, limit: number): boolean {
+  return Math.abs(value - limit) <= 1e-9 * Math.max(1, Math.abs(limit));
+}
+
 /** Compares a figure that must not exceed its limit; what is required rounds up, what is available down. */
 export function atMost(
   named: Named,
@@ -78,24 +94,33 @@ export function atMost(
   kind: FactorKind | 'no bound' = 'value',
   reasons: readonly Reason[] = [],
 ): Judged {
-  const shown = roundUp(value);
-  const bound = roundDown(limit);
+  const step = stepOf(named.unit);
+  const bound = roundDown(limit, step);
+  const shown = isEqual(value, limit) ? bound : roundUp(value, step);
   const verdict = verdictOf(shown <= bound, kind);
   const open = verdict === 'undetermined';
   return judgedOf(named, 'at most', verdict, reasons, {
     limit: bound,
     value: open ? undefined : shown,
-    margin: open ? undefined : bound - shown,
+    margin: open ? undefined : roundTail(bound - shown, step),
     atLeast: open && kind === 'at-least' ? shown : undefined,
     atMost: open && kind === 'at-most' ? shown : undefined,
   });
 }
 
 /** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
-export function atLeast(named: Named, value: number, limit: number, step: number, reasons: readonly Reason[]): Judged {
+export function atLeast(
+  named: Named,
+  value: number,
+  limit: number,
+  kind: FactorKind | 'no bound',
+  reasons: readonly Reason[],
+): Judged {
+  const step = stepOf(named.unit);
   const shown = roundDown(value, step);
-  const bound = roundUp(limit, step);
-  const verdict = shown >= bound ? 'within' : 'outside';
+  const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
+  const verdict = verdictOf(shown >= bound, kind);
+  if (verdict === 'undetermined') return judgedOf(named, 'at least', verdict, reasons, noFigures);
   const figures = { ...noFigures, limit: bound, value: shown, margin: roundTail(shown - bound, step) };
   return judgedOf(named, 'at least', verdict, reasons, figures);
 }

@@ -1,10 +1,17 @@
-import { bracketTable, type DistanceData, interpolateCell, type NoReading, type Table } from '../../aircraft/index.ts';
+import {
+  bracketTable,
+  type DistanceData,
+  interpolateCell,
+  type SurfaceCorrection,
+  type Table,
+} from '../../aircraft/index.ts';
 import {
   correctedDistance,
   type FactorKind,
   type FactorOrigin,
   proRatedFactor,
   rollWithSurface,
+  type Surface,
   slopeFactor,
   surfaceEffect,
   surfaceInWords,
@@ -15,6 +22,7 @@ import { convert } from '../../units/unit-table.ts';
 import { inUnit, type Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
+import { edgeReasons, noReading } from './no-reading.ts';
 import type { Recorder } from './step.ts';
 
 /** One tread of the stairs in metres, from the manual's figure up to the distance required. */
@@ -125,11 +133,7 @@ class ChainBuilder {
       return undefined;
     }
     const { atEdge, ...cell } = reading.bracket;
-    for (const axis of atEdge) {
-      const edge = axis.values[0] as number;
-      const given = convert(point[axis.quantity as 'mass'], readingUnit[axis.quantity], axis.unit) as number;
-      this.r.decide('read-at-edge', { quantity: words[axis.quantity], given, edge, unit: axis.unit });
-    }
+    for (const { code, parameters } of edgeReasons(atEdge, point, name)) this.r.decide(code, parameters);
     if (this.situation.policies.betweenPrintedValues === 'next-worse') this.r.decide('read-next-worse', {});
     return convert(this.r.step('aircraft.interpolate-cell', name, interpolateCell, cell), table.unit, 'm') as Metres;
   }
@@ -216,13 +220,11 @@ class ChainBuilder {
     const { set, phase, runway } = this.situation;
     const { surface } = runway;
     const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? [];
-    const condition = surface.kind === 'snow' ? 'snow' : surface.condition;
-    const isPlain = surface.kind !== 'grass' || (surface.ground === 'firm' && surface.length !== 'over 20 cm');
-    const exact = isPlain ? own.find((each) => each.condition === condition) : undefined;
     const ownFactor = (correction: (typeof own)[number]) => {
       const share = correction.increase.value / 100;
       return 1 + (correction.percentOf === 'distance' ? share : (share * this.roll_m) / this.distance_m);
     };
+    const exact = own.find((each) => namesExactly(each, surface));
     if (exact !== undefined) {
       this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
       this.multiply('surface', ownFactor(exact), 'ground');
@@ -237,21 +239,19 @@ class ChainBuilder {
     for (const each of effect.factors) {
       factor *= each.factor;
       this.used.push(each);
-      this.r.decide('surface-of-set', {
-        surface: surfaceInWords(surface),
-        factor: each.factor,
-        condition: each.condition,
-      });
+      const shown = { factor: each.factor, condition: each.condition };
+      this.r.decide('surface-of-set', { surface: surfaceInWords(surface), ...shown });
       if (each.kind !== 'value')
-        this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', {
-          factor: each.factor,
-          condition: each.condition,
-        });
+        this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', shown);
     }
-    this.kind = effect.kind;
-    const milder = own.filter((each) => each.condition === 'dry').map(ownFactor);
-    const least = Math.max(1, ...milder);
-    if (factor < least) this.r.decide('surface-not-below-manual', { surface: `dry ${surface.kind}` });
+    const milder = own.filter(
+      (each) => each.condition === 'dry' || (surface.kind !== 'snow' && surface.condition === 'wet'),
+    );
+    const least = Math.max(1, ...milder.map(ownFactor));
+    const isRaised = factor < least;
+    if (isRaised) this.r.decide('surface-not-below-manual', { surface: surface.kind });
+    // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
+    this.kind = isRaised && effect.kind !== 'value' ? 'at-least' : effect.kind;
     if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
   }
 
@@ -314,13 +314,14 @@ class ChainBuilder {
 }
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
-const readingUnit = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
-const words = {
-  mass: 'mass',
-  pressureAltitude: 'pressure altitude',
-  temperature: 'temperature',
-  indicatedAirspeed: 'indicated airspeed',
-} as const;
+
+/** The manual's figure replaces only for the very condition it names: its wet grass is not very short wet grass. */
+function namesExactly(correction: SurfaceCorrection, surface: Surface): boolean {
+  if (surface.kind === 'snow' || correction.condition !== surface.condition) return false;
+  if (surface.kind !== 'grass') return true;
+  if (surface.ground !== 'firm' || surface.length === 'over 20 cm') return false;
+  return surface.length !== 'very short' || surface.condition === 'dry';
+}
 
 /** The speed that a tailwind is measured against under a set: lift-off or approach, at this mass. */
 function referenceSpeed(situation: Situation): number | undefined {
@@ -329,15 +330,4 @@ function referenceSpeed(situation: Situation): number | undefined {
   const speeds = 'liftOffSpeed' in table ? table.liftOffSpeed : table.approachSpeed;
   const reading = bracketTable(speeds, { mass: situation.mass_kg }, situation.reading.greaterIsWorse);
   return reading.ok ? interpolateCell(reading.bracket) : undefined;
-}
-
-/** Why a table has no figure, as a reason. */
-export function noReading(reading: NoReading, table: string): Reason {
-  if (reading.reason === 'blank') return { code: 'blank-cell', parameters: { table } };
-  const { axis } = reading;
-  const min = axis.values[0] as number;
-  const max = axis.values[axis.values.length - 1] as number;
-  const given = reading.reason === 'axis-missing' ? 0 : reading.at;
-  const parameters = { table, quantity: words[axis.quantity], given, min, max, unit: axis.unit };
-  return { code: reading.reason === 'not-monotonic' ? 'table-not-monotonic' : 'off-table', parameters };
 }

@@ -28,7 +28,7 @@ const foot = 0.3048;
 export interface LandingFigures {
   readonly air: Air;
   readonly wind: Wind;
-  readonly approach: FlownSpeed | undefined;
+  readonly approach: Approach;
   readonly chain: Chain;
   readonly distance: Judged;
   readonly used: readonly FactorOrigin[];
@@ -39,15 +39,25 @@ export interface LandingFigures {
 
 export type LandingSituation = Situation<LandingData>;
 
+/** The approach of the day: the published speed, the speed flown, and whether anything is added; or why there is none. */
+export type Approach =
+  | { readonly ok: true; readonly table: FlownSpeed; readonly flown: FlownSpeed; readonly edges: readonly Reason[] }
+  | { readonly ok: false; readonly reason: Reason; readonly hasAddition: boolean };
+
 /** The published approach speed with its addition: half the gust increment unless the request says otherwise. */
 export function approachOf(
   r: Recorder,
   situation: LandingSituation,
   conditions: Conditions,
   addition_kt: number | undefined,
-): { table: FlownSpeed; flown: FlownSpeed } | undefined {
-  const published = situation.table === undefined ? undefined : flownSpeed(situation, situation.table.approachSpeed);
-  if (published === undefined) return undefined;
+): Approach {
+  const { table, configuration } = situation;
+  const hasAddition = (addition_kt ?? conditions.gust_kt - conditions.speed_kt) > 0;
+  if (table === undefined) {
+    return { ok: false, hasAddition, reason: { code: 'no-table', parameters: { table: 'landing', configuration } } };
+  }
+  const published = flownSpeed(situation, table.approachSpeed, 'approach speed');
+  if (!published.ok) return { ok: false, hasAddition, reason: published.reason };
   const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, {
     meanSpeed: conditions.speed_kt as Knots,
     gust: conditions.gust_kt as Knots,
@@ -56,8 +66,12 @@ export function approachOf(
     publishedSpeed: published.kias as IndicatedAirspeed,
     gustIncrement: increment,
   });
+  if (addition_kt !== undefined && addition_kt < increment / 2) {
+    r.decide('addition-below-half-gust', { addition_kt, half_kt: increment / 2 });
+  }
   const kias = roundUp(addition_kt === undefined ? withGust : published.kias + addition_kt);
-  return { table: published, flown: { kias, kcas: calibrated(situation, situation.flap, kias) } };
+  const flown = { kias, kcas: calibrated(situation, situation.flap, kias) };
+  return { ok: true, table: published, flown, edges: published.edges };
 }
 
 /** The corrected landing distance of the day; break-evens come through here as well. */
@@ -66,11 +80,13 @@ export function landingChain(
   situation: LandingSituation,
   air: Air,
   used_kt: number,
-  speeds: { table: FlownSpeed; flown: FlownSpeed } | undefined,
+  speeds: Approach,
   overrides?: Overrides,
 ): Chain {
   const chain = distanceChain(r, situation, air, used_kt, overrides);
-  if (chain.missing.length > 0 || speeds === undefined || speeds.flown.kias === speeds.table.kias) return chain;
+  if (chain.missing.length > 0) return chain;
+  if (!speeds.ok) return speeds.hasAddition ? { ...chain, missing: [speeds.reason] } : chain;
+  if (speeds.flown.kias === speeds.table.kias) return chain;
   if (situation.policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
     return chain;
@@ -110,7 +126,7 @@ export function landingFigures(
   const air = airOf(r, situation, conditions);
   const wind = windOf(r, situation, conditions);
   const speeds = approachOf(r, situation, conditions, addition_kt);
-  const chain = landingChain(r, situation, air, wind.used_kt, speeds);
+  const chain = landingChain(r, situation, air, wind.inTables_kt, speeds);
   const { judged: distance, used, factor, available_m } = landingDistance(r, situation, chain);
   const notLooked = {
     id: 'approach-obstacles',
@@ -127,7 +143,7 @@ export function landingFigures(
       : []),
     ...windCriteria(situation, wind),
   ];
-  return { air, wind, approach: speeds?.flown, chain, distance, used, factor, available_m, judged };
+  return { air, wind, approach: speeds, chain, distance, used, factor, available_m, judged };
 }
 
 /** The factored landing distance against what the approach obstacles leave of the distance available. */
@@ -177,7 +193,7 @@ export function judgeLandingDistance(
   return landingDistance(
     callThrough,
     situation,
-    landingChain(callThrough, situation, air, wind.used_kt, speeds, overrides),
+    landingChain(callThrough, situation, air, wind.inTables_kt, speeds, overrides),
   ).judged;
 }
 

@@ -1,6 +1,7 @@
 import { latestTouchdownPoint } from '../../distance/index.ts';
 import { latestPathStart } from '../../flight-path/index.ts';
 import type { HeightInMetres, Metres, Ratio } from '../../units/index.ts';
+import type { Reason } from '../result/reason.ts';
 import { climbOf, placeOf } from './climb-out.ts';
 import type { LandingFigures, LandingSituation } from './landing-kernel.ts';
 import type { Mark } from './mark.ts';
@@ -12,39 +13,26 @@ const foot = 0.3048;
 export function landingMarks(r: Recorder, situation: LandingSituation, figures: LandingFigures): Mark[] {
   const { chain, air, wind } = figures;
   const { runway, policies } = situation;
-  const marks: Mark[] = [];
-  const share = (at_m: number) => at_m / runway.length_m;
-  if (chain.missing.length > 0)
-    marks.push({
-      id: 'latest-touchdown-point',
-      at_m: undefined,
-      share: undefined,
-      reason: { code: 'mark-not-known', parameters: {} },
-    });
-  else {
-    const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
-      distanceAvailable: runway.lda_m as Metres,
-      groundRoll: chain.windRoll_m as Metres,
-      increments: (chain.distance_m - chain.windDistance_m) as Metres,
-    });
-    marks.push({ id: 'latest-touchdown-point', at_m: Math.floor(at_m + 1e-9), share: share(at_m) });
-  }
+  const share = (at_m: number) => (at_m + runway.displaced_m) / runway.length_m;
+  const mark = (id: Mark['id'], at_m: number): Mark => {
+    const whole_m = Math.floor(at_m + 1e-9);
+    return { id, at_m: whole_m, share: share(whole_m) };
+  };
+  const none = (id: Mark['id'], reason: Reason): Mark => ({ id, at_m: undefined, share: undefined, reason });
+  const marks = [touchdownMark()];
   const ahead = runway.ahead ?? [];
   if (ahead.length === 0 || situation.climb === undefined) return marks;
-  const climb = climbOf(r, situation, air, wind.used_kt);
+  const { approach } = figures;
+  const start = approach.ok ? { ok: true as const, ...approach.flown, edges: approach.edges } : approach;
+  const climb = climbOf(r, situation, air, wind.used_kt, start);
   const slope = runway.slope_percent / 100;
-  if (climb.gradient === undefined || climb.gradient < 0 || climb.gradient <= slope + 1e-6) {
+  const { gradient } = climb;
+  if (gradient === undefined || gradient < 0 || gradient <= slope + 1e-6) {
     return [
       ...marks,
-      {
-        id: 'latest-go-around-point',
-        at_m: undefined,
-        share: undefined,
-        reason: climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} },
-      },
+      none('latest-go-around-point', climb.missing[0] ?? { code: 'mark-none-obstacles', parameters: {} }),
     ];
   }
-  const gradient = climb.gradient;
   // From the surface itself: a go-around may begin on the wheels.
   const points = ahead.map((obstacle) => {
     const { distance_m, top_m } = placeOf(situation, obstacle);
@@ -53,7 +41,8 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
       `latest go-around point for ${obstacle.name}`,
       latestPathStart,
       {
-        obstacleTop: top_m as HeightInMetres,
+        // What is given up to gain the climb speed counts as if the obstacle stood that much taller.
+        obstacleTop: (top_m + climb.heightLost_m) as HeightInMetres,
         clearance: (policies.verticalClearance * foot) as HeightInMetres,
         screenHeight: 0 as HeightInMetres,
         distance: distance_m as Metres,
@@ -61,8 +50,21 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
         slope: slope as Ratio,
       },
     );
-    return from - runway.displaced_m;
+    return from + runway.offset_m - runway.displaced_m;
   });
-  const at_m = Math.floor(Math.min(...points) + 1e-9);
-  return [...marks, { id: 'latest-go-around-point', at_m, share: share(at_m) }];
+  const basis: Reason = { code: 'mark-go-around-basis', parameters: {} };
+  return [...marks, { ...mark('latest-go-around-point', Math.min(...points)), reason: basis }];
+
+  function touchdownMark(): Mark {
+    const id = 'latest-touchdown-point';
+    if (chain.missing.length > 0) return none(id, { code: 'mark-not-known', parameters: {} });
+    if (chain.kind === 'at-least' || chain.kind === 'no bound')
+      return none(id, { code: 'mark-lower-bound', parameters: {} });
+    const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
+      distanceAvailable: runway.lda_m as Metres,
+      groundRoll: chain.windRoll_m as Metres,
+      increments: (chain.distance_m - chain.windDistance_m) as Metres,
+    });
+    return mark(id, at_m);
+  }
 }

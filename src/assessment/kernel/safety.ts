@@ -3,6 +3,7 @@ import { type Metres, type Ratio, roundDown } from '../../units/index.ts';
 import type { Situation } from '../request/situation.ts';
 import { atMost, type Judged, limiting, overall, undetermined } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
+import { withholdRecalled } from './shared-criteria.ts';
 import type { Recorder } from './step.ts';
 
 /** The take-off distance judged by the better of the set's alternatives. */
@@ -69,7 +70,7 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
   // The climb-out starts from the set's plain factor even where another alternative decides: the later start is the safer side.
   const factor = Math.max(...(alternatives[0]?.tests ?? []).map((test) => test.factor));
   return {
-    judged: best.tightest,
+    judged: withholdRecalled(situation, best.tightest, [...chain.used, ...best.tests]),
     factored_m: chain.distance_m * factor,
     factor: best.test.factor,
     available_m: available[best.test.against],

@@ -1,48 +1,60 @@
 import { stallSpeedMultiple } from '../../airspeed/index.ts';
 import type { FactorOrigin } from '../../distance/index.ts';
-import type { CalibratedAirspeed, Ratio } from '../../units/index.ts';
-import { calibrated, inUnit, type Situation } from '../request/situation.ts';
+import { type CalibratedAirspeed, type Ratio, roundUp } from '../../units/index.ts';
+import { convert } from '../../units/unit-table.ts';
+import { calibrated, inUnit, type Situation, type WindLimit } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Wind } from './air-and-wind.ts';
-import { atMost, type Judged, type LimitStatus, withheld } from './criterion.ts';
+import { atMost, type Judged, undetermined, withheld } from './criterion.ts';
 import type { Recorder } from './step.ts';
 
-/** The mass against its maximum. */
+/** The mass against its maximum, in the unit in which the data state that. */
 export function massCriterion(situation: Situation): Judged {
-  const { mass_kg, maximumMass_kg } = situation;
+  const { mass_kg, maximumMass, phase } = situation;
+  const { value: limit, unit } = maximumMass;
   const named = {
     id: 'mass',
     subject: 'mass',
-    quantity: `${situation.phase === 'takeoff' ? 'take-off' : 'landing'} mass`,
-    unit: 'kg',
+    quantity: `${phase === 'takeoff' ? 'take-off' : 'landing'} mass`,
+    unit,
     limitStatus: 'limitation',
   } as const;
-  const reasons: Reason[] =
-    mass_kg > maximumMass_kg ? [{ code: 'mass-above-maximum', parameters: { mass_kg, limit_kg: maximumMass_kg } }] : [];
-  return atMost(named, mass_kg, maximumMass_kg, 'value', reasons);
+  const mass = convert(mass_kg, 'kg', unit) as number;
+  const judged = atMost(named, mass, limit);
+  if (judged.verdict === 'within') return judged;
+  return { ...judged, reasons: [{ code: 'mass-above-maximum', parameters: { mass, limit, unit } }] };
 }
 
-const across = (limitStatus: LimitStatus) =>
-  ({ id: 'crosswind', subject: 'crosswind', quantity: 'crosswind in gusts', unit: 'kt', limitStatus }) as const;
-const along = (limitStatus: LimitStatus) =>
-  ({ id: 'tailwind', subject: 'tailwind', quantity: 'tailwind used', unit: 'kt', limitStatus }) as const;
+type WindKind = Pick<Judged, 'id' | 'subject' | 'quantity'>;
 
-/** Crosswind and tailwind against every limit, each with its status. */
+const across: WindKind = { id: 'crosswind', subject: 'crosswind', quantity: 'crosswind in gusts' };
+const along: WindKind = { id: 'tailwind', subject: 'tailwind', quantity: 'tailwind used' };
+
+/** Crosswind and tailwind against every limit, each with its status; a wind that no limit stands against is undetermined. */
 export function windCriteria(situation: Situation, wind: Wind): Judged[] {
-  const { data, policies, personalCrosswind_kt, personalTailwind_kt } = situation;
-  const tail = Math.max(0, -wind.used_kt);
-  const judged: Judged[] = [];
-  for (const { speed, status } of data.crosswind) {
-    const limit = inUnit(speed, 'kt');
-    const criterion = atMost(across(status), wind.worstCrosswind_kt, limit);
-    const informs = status === 'demonstrated' && policies.demonstratedCrosswind === 'information';
-    if (!informs) judged.push(criterion);
+  const { crosswindLimits, tailwindLimits, policies } = situation;
+  const binding = crosswindLimits.filter(
+    ({ status }) => status !== 'demonstrated' || policies.demonstratedCrosswind === 'limit',
+  );
+  return [
+    ...againstLimits(across, wind.worstCrosswind_kt, binding, 'no-crosswind-limit'),
+    ...againstLimits(along, Math.max(0, -wind.used_kt), tailwindLimits, 'no-tailwind-limit'),
+  ];
+}
+
+function againstLimits(
+  { id, subject, quantity }: WindKind,
+  wind_kt: number,
+  limits: readonly WindLimit[],
+  withoutLimit: Reason['code'],
+): Judged[] {
+  if (limits.length === 0 && roundUp(wind_kt) > 0) {
+    const named = { id, subject, quantity, unit: 'kt', limitStatus: 'none given' } as const;
+    return [undetermined(named, 'at most', [{ code: withoutLimit, parameters: { wind_kt: roundUp(wind_kt) } }])];
   }
-  if (personalCrosswind_kt !== undefined)
-    judged.push(atMost(across('personal'), wind.worstCrosswind_kt, personalCrosswind_kt));
-  for (const { speed, status } of data.tailwind) judged.push(atMost(along(status), tail, inUnit(speed, 'kt')));
-  if (personalTailwind_kt !== undefined) judged.push(atMost(along('personal'), tail, personalTailwind_kt));
-  return judged;
+  return limits.map(({ value, unit, status }) =>
+    atMost({ id, subject, quantity, unit, limitStatus: status }, convert(wind_kt, 'kt', unit) as number, value),
+  );
 }
 
 /** What crosswinds say beside the criteria: advice, and figures that only inform. */
@@ -69,19 +81,19 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
       : stall.speed.unit === 'kcas'
         ? stall.speed.value
         : calibrated(situation, stall.flap, stall.speed.value);
-  if (stall_kcas !== undefined) {
-    const limit_kt = r.step('airspeed.stall-speed-multiple', '0.2 V_S0', stallSpeedMultiple, {
-      stallSpeed: stall_kcas as CalibratedAirspeed,
-      multiple: 0.2 as Ratio,
-    });
-    advice.push({ code: 'crosswind-against-stall', parameters: { limit_kt, crosswind_kt } });
-  }
+  if (stall_kcas === undefined) return [...advice, { code: 'no-stall-speed', parameters: {} }];
+  const limit_kt = r.step('airspeed.stall-speed-multiple', '0.2 V_S0', stallSpeedMultiple, {
+    stallSpeed: stall_kcas as CalibratedAirspeed,
+    multiple: 0.2 as Ratio,
+  });
+  advice.push({ code: 'crosswind-against-stall', parameters: { limit_kt, crosswind_kt } });
   return advice;
 }
 
 /** Withholds a verdict that rests on a recalled factor nobody has confirmed. */
 export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
-  const open = used.filter(({ id, access }) => access === 'recalled' && !situation.confirmed.has(id));
+  const confirmed = new Set(situation.confirmations.map(({ factorId }) => factorId));
+  const open = used.filter(({ id, access }) => access === 'recalled' && !confirmed.has(id));
   if (open.length === 0) return judged;
   return withheld(
     judged,

@@ -2,7 +2,7 @@ import type { TakeoffData } from '../../aircraft/index.ts';
 import { correctedDistance, speedFactor } from '../../distance/index.ts';
 import type { CalibratedAirspeed, Metres } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { type FlownSpeed, flownSpeed, type Situation } from '../request/situation.ts';
+import { flownSpeed, type Situation, type SpeedReading } from '../request/situation.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
 import { atMost, type Judged, undetermined } from './criterion.ts';
@@ -13,9 +13,10 @@ import type { Recorder } from './step.ts';
 
 /** A situation with the speeds of its take-off. */
 export interface TakeoffSituation extends Situation<TakeoffData> {
-  readonly liftOff: FlownSpeed | undefined;
-  readonly tableLiftOff: FlownSpeed | undefined;
-  readonly atScreen: FlownSpeed | undefined;
+  readonly liftOff: SpeedReading;
+  readonly tableLiftOff: SpeedReading;
+  readonly atScreen: SpeedReading;
+  readonly hasAddition: boolean;
 }
 
 /** What the take-off kernel finds, in plain figures. */
@@ -32,14 +33,19 @@ export interface TakeoffFigures {
 /** Adds the speeds of the take-off, which depend on mass and configuration alone. */
 export function withTakeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSituation {
   const table = situation.table as TakeoffData | undefined;
-  const speed = (speeds: TakeoffData['liftOffSpeed'] | undefined, addition: number) =>
-    speeds === undefined ? undefined : flownSpeed(situation, speeds, addition);
+  const noTable = {
+    code: 'no-table',
+    parameters: { table: 'take-off', configuration: situation.configuration },
+  } as const;
+  const speed = (speeds: TakeoffData['liftOffSpeed'] | undefined, name: string, addition: number): SpeedReading =>
+    speeds === undefined ? { ok: false, reason: noTable } : flownSpeed(situation, speeds, name, addition);
   return {
     ...situation,
     table,
-    liftOff: speed(table?.liftOffSpeed, addition_kt),
-    tableLiftOff: speed(table?.liftOffSpeed, 0),
-    atScreen: speed(table?.speedAtScreenHeight, addition_kt),
+    liftOff: speed(table?.liftOffSpeed, 'lift-off speed', addition_kt),
+    tableLiftOff: speed(table?.liftOffSpeed, 'lift-off speed', 0),
+    atScreen: speed(table?.speedAtScreenHeight, '50 ft speed', addition_kt),
+    hasAddition: addition_kt > 0,
   };
 }
 
@@ -53,17 +59,13 @@ export function takeoffChain(
 ): Chain {
   const chain = distanceChain(r, situation, air, used_kt, overrides);
   const { liftOff, tableLiftOff, policies } = situation;
-  if (
-    chain.missing.length > 0 ||
-    liftOff === undefined ||
-    tableLiftOff === undefined ||
-    liftOff.kias === tableLiftOff.kias
-  )
-    return chain;
+  if (chain.missing.length > 0 || !situation.hasAddition) return chain;
   if (policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
     return chain;
   }
+  if (!liftOff.ok) return { ...chain, missing: [liftOff.reason] };
+  if (!tableLiftOff.ok) return { ...chain, missing: [tableLiftOff.reason] };
   if (liftOff.kcas === undefined || tableLiftOff.kcas === undefined) {
     const missing = {
       code: 'no-calibration',
@@ -97,10 +99,15 @@ export function takeoffChain(
 export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditions: Conditions): TakeoffFigures {
   const air = airOf(r, situation, conditions);
   const wind = windOf(r, situation, conditions);
-  const chain = takeoffChain(r, situation, air, wind.used_kt);
+  const chain = takeoffChain(r, situation, air, wind.inTables_kt);
   const safety = takeoffSafety(r, situation, chain);
-  const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen?.kcas);
-  const distances = { factored_m: safety.factored_m, unfactored_m: chain.distance_m, missing: chain.missing };
+  const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen);
+  const distances = {
+    factored_m: safety.factored_m,
+    unfactored_m: chain.distance_m,
+    kind: chain.kind,
+    missing: chain.missing,
+  };
   const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
   const run = {
     id: 'takeoff-run',
@@ -117,7 +124,7 @@ export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditi
   const judged = [
     massCriterion(situation),
     withholdRecalled(situation, runCriterion, used),
-    withholdRecalled(situation, safety.judged, used),
+    safety.judged,
     ...overObstacles.map((each) => withholdRecalled(situation, each, used)),
     ...windCriteria(situation, wind),
   ];

@@ -34,10 +34,10 @@ export function takeoffMarks(
       share: undefined,
       reason: { code, parameters: {} },
     }));
-  const hasObstacles = (runway.ahead ?? []).length > 0;
-  if (chain.missing.length > 0 || liftOff?.kcas === undefined || (hasObstacles && climb.gradient === undefined))
-    return none('mark-not-known');
-  const screenPoint_m = latestScreenPoint(r, situation, climb.gradient ?? 0);
+  if (runway.ahead === undefined) return none('obstacles-not-assessed');
+  if (chain.missing.length > 0 || !liftOff.ok || liftOff.kcas === undefined) return none('mark-not-known');
+  if (runway.ahead.length > 0 && climb.gradient === undefined) return none('mark-not-known');
+  const screenPoint_m = latestScreenPoint(r, situation, climb);
   if (screenPoint_m === undefined) return none('mark-none-obstacles');
   const airborneDistance = (chain.distance_m - chain.roll_m) as Metres;
   // A clearway is flown over, not rolled on: lift-off is within the take-off run available.
@@ -51,7 +51,11 @@ export function takeoffMarks(
   if (roll_m < chain.roll_m) return none('mark-none-roll');
   // In a wind near the lift-off speed itself a share of that speed at a mark says nothing.
   if (Math.abs(wind.components.leastHeadwind) > liftOff.kias / 2) return none('mark-wind-too-strong');
-  const mark = (id: Mark['id'], at_m: number): Mark => ({ id, at_m: roundDown(at_m), share: at_m / runway.length_m });
+  const mark = (id: Mark['id'], at_m: number): Mark => ({
+    id,
+    at_m: roundDown(at_m),
+    share: (at_m + runway.offset_m) / runway.length_m,
+  });
   const half = (roll_m / 2) as Metres;
   const due = r.step('distance.acceleration-check-speed', 'speed due at the mark', accelerationCheckSpeed, {
     liftOffSpeed: liftOff.kias as IndicatedAirspeed,

@@ -1,3 +1,4 @@
+import type { Policies } from './policies.ts';
 import type { Weather } from './request.ts';
 import { inUnit } from './situation.ts';
 
@@ -5,7 +6,7 @@ import { inUnit } from './situation.ts';
 export interface Conditions {
   readonly from_deg: number | 'variable';
   readonly speed_kt: number;
-  /** Equal to the mean where none is reported. */
+  /** Where none is reported, by the policy on unreported gusts; the mean by default. */
   readonly gust_kt: number;
   readonly gustReported: boolean;
   readonly range_deg: { readonly from: number; readonly to: number } | undefined;
@@ -15,14 +16,17 @@ export interface Conditions {
 }
 
 /** Puts a weather report into plain figures. */
-export function conditionsOf(weather: Weather): Conditions {
+export function conditionsOf(weather: Weather, { unreportedGust }: Pick<Policies, 'unreportedGust'>): Conditions {
   const { wind, temperature, dewPoint, qnh, qfe } = weather;
   const speed_kt = inUnit(wind.speed, 'kt');
   const { range } = wind;
   return {
     from_deg: typeof wind.from === 'string' ? 'variable' : wind.from.value,
     speed_kt,
-    gust_kt: wind.gust === undefined ? speed_kt : inUnit(wind.gust, 'kt'),
+    gust_kt:
+      wind.gust === undefined
+        ? speed_kt + (unreportedGust === 'mean' || speed_kt === 0 ? 0 : 10)
+        : inUnit(wind.gust, 'kt'),
     gustReported: wind.gust !== undefined,
     range_deg: range === undefined ? undefined : { from: range.from.value, to: range.to.value },
     temperature_degC: inUnit(temperature, 'degC'),

@@ -36,6 +36,10 @@ export const policyDefaults = {
     default: 'information' as 'information' | 'virtual temperature',
     why: 'Flight manuals state dry figures; humidity lengthens and never shortens, so it may be read in as a virtual temperature.',
   },
+  unreportedGust: {
+    default: 'mean' as 'mean' | 'mean plus 10 kt',
+    why: 'A gust below the mean plus 10 kt need not be reported (Annex 3). The mean is what the report says; the other choice is the most that it may hide.',
+  },
   speedAdditionInDistance: {
     default: 'paid for' as 'paid for' | 'ignored',
     why: 'Every knot above the table speed is kinetic energy that the runway has to take up (derived).',
@@ -78,6 +82,7 @@ export interface Policies {
   readonly favourableEdge: 'read-at-edge' | 'refuse';
   readonly betweenPrintedValues: 'interpolate' | 'next-worse';
   readonly humidity: 'information' | 'virtual temperature';
+  readonly unreportedGust: 'mean' | 'mean plus 10 kt';
   readonly speedAdditionInDistance: 'paid for' | 'ignored';
   /** ft. */
   readonly verticalClearance: number;

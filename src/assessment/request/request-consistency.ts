@@ -1,6 +1,7 @@
 import { consistencyFaults } from '../../aircraft/index.ts';
 import { factorSets, type PhaseCorrections } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
+import { convert } from '../../units/unit-table.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
 import { runwayFaults } from './runway-faults.ts';
 import { weatherFaults } from './weather-faults.ts';
@@ -15,6 +16,8 @@ export function requestFaults(request: TakeoffRequest | LandingRequest): Fault[]
     ...weatherFaults(weather).map(({ path, message }) => ({ path: `weather.${path}`, message })),
     ...northFaults(request),
     ...confirmationFaults(request),
+    ...designatorFaults(request),
+    ...choiceFaults(request),
   ];
 }
 
@@ -78,4 +81,41 @@ function factorIds(corrections: PhaseCorrections): string[] {
   return [...surfaces, slope, mass, elevation, temperature, tailwind].flatMap((factor) =>
     factor === undefined ? [] : [factor.id],
   );
+}
+
+/**
+ * A painted number that contradicts the direction: both ends exchanged, or another runway. Against a known north the
+ * number may be 30° out (parallel runways, old paint); against true north alone the variation is not known.
+ */
+function designatorFaults({ runway, variation }: TakeoffRequest | LandingRequest): Fault[] {
+  return runway.ends.flatMap(({ designator, direction }, i) => {
+    const painted = Number.parseInt(designator, 10) * 10;
+    const other = variation?.value.value ?? 0;
+    const readings = [direction.value, direction.value - other, direction.value + other];
+    const apart = Math.min(...readings.map((reading) => Math.abs(((((reading - painted) % 360) + 540) % 360) - 180)));
+    const most = direction.unit === 'degTrue' && variation === undefined ? 90 : 30;
+    if (apart <= most) return [];
+    return [
+      {
+        path: `runway.ends[${i}].direction`,
+        message: `${direction.value} ${direction.unit} contradicts the painted number ${designator}; at most ${most}° apart`,
+      },
+    ];
+  });
+}
+
+/** Choices that need something beside them. */
+function choiceFaults(request: TakeoffRequest | LandingRequest): Fault[] {
+  const faults: Fault[] = [];
+  if (request.policies?.humidity === 'virtual temperature' && request.weather.dewPoint === undefined) {
+    faults.push({ path: 'weather.dewPoint', message: 'is needed to read the tables at the virtual temperature' });
+  }
+  if ('lineUpLoss' in request && request.lineUpLoss !== undefined) {
+    const end = request.runway.ends.find(({ designator }) => designator === request.runwayInUse);
+    const run = end?.declaredDistances?.TORA ?? request.runway.length;
+    const loss_m = convert(request.lineUpLoss.value, request.lineUpLoss.unit, 'm') as number;
+    const run_m = convert(run.value, run.unit, 'm') as number;
+    if (loss_m >= run_m) faults.push({ path: 'lineUpLoss', message: `${loss_m} m is not within the TORA, ${run_m} m` });
+  }
+  return faults;
 }

@@ -85,6 +85,7 @@ const policies = v.strictObject({
   favourableEdge: v.exactOptional(v.picklist(['read-at-edge', 'refuse'])),
   betweenPrintedValues: v.exactOptional(v.picklist(['interpolate', 'next-worse'])),
   humidity: v.exactOptional(v.picklist(['information', 'virtual temperature'])),
+  unreportedGust: v.exactOptional(v.picklist(['mean', 'mean plus 10 kt'])),
   speedAdditionInDistance: v.exactOptional(v.picklist(['paid for', 'ignored'])),
   verticalClearance: v.exactOptional(clearance),
   approachClearance: v.exactOptional(clearance),

@@ -90,6 +90,7 @@ export interface PoliciesGiven {
   readonly favourableEdge?: 'read-at-edge' | 'refuse';
   readonly betweenPrintedValues?: 'interpolate' | 'next-worse';
   readonly humidity?: 'information' | 'virtual temperature';
+  readonly unreportedGust?: 'mean' | 'mean plus 10 kt';
   readonly speedAdditionInDistance?: 'paid for' | 'ignored';
   readonly verticalClearance?: Measure<'ftHeight' | 'mHeight'>;
   readonly approachClearance?: Measure<'ftHeight' | 'mHeight'>;

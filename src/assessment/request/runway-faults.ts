@@ -70,14 +70,29 @@ function declaredFaults(end: RunwayEnd, path: string, length_m: number): Fault[]
       });
     }
   }
-  const displaced = end.displacedThreshold;
-  if (displaced !== undefined && (convert(displaced.value, displaced.unit, 'm') as number) >= length_m) {
+  if (run > length_m + 1) {
+    faults.push({ path: `${path}.declaredDistances.TORA`, message: `${run} m is more than the runway, ${length_m} m` });
+  }
+  const displaced = end.displacedThreshold === undefined ? 0 : inMetres(end.displacedThreshold);
+  if (displaced >= length_m) {
     faults.push({
       path: `${path}.displacedThreshold`,
-      message: `${displaced.value} ${displaced.unit} is not within the runway of ${length_m} m`,
+      message: `${displaced} m is not within the runway of ${length_m} m`,
+    });
+  }
+  const landing = metres('LDA');
+  if (landing !== undefined && landing > length_m - displaced + 1) {
+    const left = length_m - displaced;
+    faults.push({
+      path: `${path}.declaredDistances.LDA`,
+      message: `${landing} m is more than the runway beyond the threshold, ${left} m`,
     });
   }
   return faults;
+}
+
+function inMetres(distance: { value: number; unit: 'm' | 'ft' }): number {
+  return convert(distance.value, distance.unit, 'm') as number;
 }
 
 function obstacleFaults(obstacle: Obstacle, painted: readonly string[], path: string): Fault[] {

@@ -7,13 +7,15 @@ import {
   type PerformanceData,
   type ReadingMode,
   type Table,
+  type WindValue,
 } from '../../aircraft/index.ts';
 import { type FactorSet, factorSets, type Surface } from '../../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
+import { edgeReasons, noReading } from '../kernel/no-reading.ts';
 import type { Reason } from '../result/reason.ts';
-import { type Policies, policyDefaults } from './policies.ts';
+import { type Confirmation, type Policies, policyDefaults } from './policies.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
 
@@ -44,7 +46,9 @@ export interface RunwayInUse {
   readonly hasClearway: boolean;
   readonly hasStopway: boolean;
   readonly displaced_m: number;
-  readonly lineUp_m: number;
+  /** From the painted end to where the roll starts: line-up loss, and the part of the runway that a shorter TORA leaves out. */
+  readonly offset_m: number;
+  readonly toraShorter_m: number;
   /** Beyond the far end and beyond the near one; undefined where nobody has looked. */
   readonly ahead: readonly PlacedObstacle[] | undefined;
   readonly behind: readonly PlacedObstacle[] | undefined;
@@ -54,6 +58,18 @@ export interface RunwayInUse {
 export interface FlownSpeed {
   readonly kias: number;
   readonly kcas: number | undefined;
+}
+
+/** A flown speed, or why the data have none for this mass. */
+export type SpeedReading =
+  | ({ readonly ok: true; readonly edges: readonly Reason[] } & FlownSpeed)
+  | { readonly ok: false; readonly reason: Reason };
+
+/** A wind limit in the unit in which it is stated. */
+export interface WindLimit {
+  readonly value: number;
+  readonly unit: 'kt' | 'mph' | 'mps';
+  readonly status: 'limitation' | 'demonstrated' | 'personal';
 }
 
 /** Everything about a request that does not change with the weather. */
@@ -67,16 +83,17 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   /** Height to which the take-off distance, or from which the landing distance, is measured. */
   readonly screen_m: number;
   readonly mass_kg: number;
-  readonly maximumMass_kg: number;
+  /** The maximum mass in the unit in which the data state it. */
+  readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
   readonly safety: 'of the set' | 'none';
   readonly policies: Policies;
-  readonly confirmed: ReadonlySet<string>;
+  readonly confirmations: readonly Confirmation[];
   /** How tables are read: for distances and speeds, and for rates of climb. */
   readonly reading: { readonly greaterIsWorse: ReadingMode; readonly lessIsWorse: ReadingMode };
-  readonly personalCrosswind_kt: number | undefined;
-  readonly personalTailwind_kt: number | undefined;
+  readonly crosswindLimits: readonly WindLimit[];
+  readonly tailwindLimits: readonly WindLimit[];
   readonly notes: readonly Reason[];
 }
 
@@ -107,17 +124,22 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     screen_m: table === undefined ? 50 * 0.3048 : inUnit(table.screenHeight, 'mHeight'),
     climb: data.climb.find((each) => each.configuration === configuration && each.use === use),
     mass_kg: inUnit(request.mass, 'kg'),
-    maximumMass_kg: inUnit(phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding, 'kg'),
+    maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
     runway: runwayInUse(request, notes),
     set: factorSets[request.factorSet],
     safety: request.safetyFactor ?? 'of the set',
     policies,
-    confirmed: new Set((request.policies?.confirmations ?? []).map(({ factorId }) => factorId)),
+    confirmations: request.policies?.confirmations ?? [],
     reading: { greaterIsWorse: { ...reading, worse: 'greater' }, lessIsWorse: { ...reading, worse: 'less' } },
-    personalCrosswind_kt: personalLimits?.crosswind === undefined ? undefined : inUnit(personalLimits.crosswind, 'kt'),
-    personalTailwind_kt: personalLimits?.tailwind === undefined ? undefined : inUnit(personalLimits.tailwind, 'kt'),
+    crosswindLimits: windLimits(data.crosswind, personalLimits?.crosswind),
+    tailwindLimits: windLimits(data.tailwind, personalLimits?.tailwind),
     notes,
   };
+}
+
+function windLimits(stated: readonly WindValue[], personal: { value: number; unit: 'kt' } | undefined): WindLimit[] {
+  const limits: WindLimit[] = stated.map(({ speed, status }) => ({ ...speed, status }));
+  return personal === undefined ? limits : [...limits, { ...personal, status: 'personal' }];
 }
 
 function settle(given: PoliciesGiven): Policies {
@@ -131,6 +153,7 @@ function settle(given: PoliciesGiven): Policies {
     favourableEdge: given.favourableEdge ?? d.favourableEdge.default,
     betweenPrintedValues: given.betweenPrintedValues ?? d.betweenPrintedValues.default,
     humidity: given.humidity ?? d.humidity.default,
+    unreportedGust: given.unreportedGust ?? d.unreportedGust.default,
     speedAdditionInDistance: given.speedAdditionInDistance ?? d.speedAdditionInDistance.default,
     verticalClearance: number(given.verticalClearance, 'ftHeight', d.verticalClearance.default),
     approachClearance: number(given.approachClearance, 'ftHeight', d.approachClearance.default),
@@ -181,7 +204,9 @@ function runwayInUse(request: TakeoffRequest | LandingRequest, notes: Reason[]):
     hasClearway: toda > tora,
     hasStopway: asda > tora,
     displaced_m,
-    lineUp_m,
+    // Which end of the runway a shorter TORA leaves out is not stated; nearer to what stands ahead is the safer reading.
+    offset_m: lineUp_m + Math.max(0, length_m - tora),
+    toraShorter_m: Math.max(0, length_m - tora),
     ahead: placed(far.designator),
     behind: placed(near.designator),
   };
@@ -223,13 +248,16 @@ function directionForWind(
 export function flownSpeed(
   situation: Situation,
   speeds: Table<'kias'>,
+  name: string,
   addition_kt = 0,
   flap = situation.flap,
-): FlownSpeed | undefined {
-  const reading = bracketTable(speeds, { mass: situation.mass_kg }, situation.reading.greaterIsWorse);
-  if (!reading.ok) return undefined;
+): SpeedReading {
+  const point = { mass: situation.mass_kg };
+  const reading = bracketTable(speeds, point, situation.reading.greaterIsWorse);
+  if (!reading.ok) return { ok: false, reason: noReading(reading, name) };
   const kias = roundUp(interpolateCell(reading.bracket) + addition_kt);
-  return { kias, kcas: calibrated(situation, flap, kias) };
+  const edges = edgeReasons(reading.bracket.atEdge, point, name);
+  return { ok: true, kias, kcas: calibrated(situation, flap, kias), edges };
 }
 
 /** An indicated airspeed through the data's own calibration for that flap; none without one. */

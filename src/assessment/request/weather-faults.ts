@@ -29,6 +29,17 @@ export function weatherFaults(weather: Weather): Fault[] {
           { path: 'wind.range.to', measure: wind.range.to },
         ]),
   ];
+  if (
+    typeof wind.from !== 'string' &&
+    wind.range !== undefined &&
+    !isBetween(wind.from.value, wind.range.from.value, wind.range.to.value)
+  ) {
+    const { from, to } = wind.range;
+    faults.push({
+      path: 'wind.from',
+      message: `${wind.from.value} is not between ${from.value} and ${to.value}, clockwise`,
+    });
+  }
   const reported: string | undefined = northOfSource[wind.source as keyof typeof northOfSource];
   for (const { path, measure } of directions) {
     if (measure.value === 0 && speed > 0) {
@@ -56,4 +67,10 @@ export function weatherFaults(weather: Weather): Fault[] {
     });
   }
   return faults;
+}
+
+/** Whether a direction lies on the arc clockwise from one end to the other. */
+function isBetween(direction: number, from: number, to: number): boolean {
+  const clockwise = (angle: number) => (((angle - from) % 360) + 360) % 360;
+  return clockwise(direction) <= clockwise(to);
 }

@@ -56,6 +56,8 @@ export interface BreakEvenFound {
   readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange' | 'undetermined';
   readonly value?: Measure;
   readonly range: { readonly from: Measure; readonly to: Measure };
+  /** What else limits the same quantity; the break-even looks at the distance alone. */
+  readonly otherLimits: readonly Sentence[];
 }
 
 /** A mark on the ground, from where the roll starts or from the landing threshold. */

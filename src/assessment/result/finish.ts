@@ -42,7 +42,10 @@ export interface Findings {
   /** Beside what both phases beware of. */
   readonly hazards: readonly Reason[];
   readonly missing: readonly string[];
-  readonly distanceAt: (conditions: Conditions) => Judged;
+  /** The speeds read, with the axes on which they were read at an edge. */
+  readonly edges: readonly ({ ok: true; edges: readonly Reason[] } | { ok: false })[];
+  /** Every criterion under other conditions. */
+  readonly judgedAt: (conditions: Conditions) => readonly Judged[];
 }
 
 /** Words the findings of either phase; the last step of every explained assessment. */
@@ -54,9 +57,11 @@ export function finished(
 ): AssessmentBase {
   const { air, wind, chain, judged, distance } = findings;
   const advice = windAdvice(r, situation, wind, judged);
-  const stairs = stairsOf(chain, findings.factor, findings.available_m);
-  const spread = directionSpread(situation, conditions, findings.distanceAt);
+  const isFactored = situation.safety === 'of the set' && situation.table?.includes.safetyFactor !== true;
+  const stairs = stairsOf(chain, findings.factor, findings.available_m, isFactored);
+  const spread = directionSpread(situation, conditions, judged, findings.judgedAt);
   const surface = findings.breakEvens.find(({ quantity }) => quantity === 'surface factor')?.value;
+  const edges = findings.edges.flatMap((each) => (each.ok ? each.edges : []));
   const hint: Reason[] =
     surface !== undefined && distance.verdict === 'undetermined'
       ? [{ code: 'break-even-surface', parameters: { factor: surface } }]
@@ -68,12 +73,12 @@ export function finished(
     reasons: worded([...judged.flatMap(({ reasons }) => reasons), ...hint]),
     criteria: judged.map(criterionOf),
     ...(stairs === undefined ? {} : { stairs }),
-    breakEvens: findings.breakEvens.map(breakEvenFound),
+    breakEvens: findings.breakEvens.map((each) => breakEvenFound(situation, each)),
     marks: findings.marks.map(markFound),
     speeds: [...findings.speeds, ...namedSpeeds(situation)],
     advice: worded(advice),
     hazards: worded([...commonHazards(situation, conditions, wind), ...findings.hazards]),
-    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...spread]),
+    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...edges, ...spread]),
     notAssessed: notAssessed(findings.missing),
     limitsOfUse,
     trace: workingOf(r.trace),

@@ -1,6 +1,6 @@
 import { plausibilityFindings } from '../../aircraft/index.ts';
 import { factorInWords } from '../../distance/index.ts';
-import { formatValue, type Measure, measure, roundUp } from '../../units/index.ts';
+import { formatNumber, formatValue, type Measure, measure, roundUp } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Air, Wind } from '../kernel/air-and-wind.ts';
 import type { BreakEven } from '../kernel/break-even.ts';
@@ -53,7 +53,9 @@ export function criterionOf(judged: Judged): Criterion {
 export function marginInWords(margin: number, unit: UnitWord): string {
   const decimals = unit === 'percent' ? 1 : 0;
   const size = formatValue(Math.abs(margin), unit, { decimals });
-  return margin < 0 ? `${size} short` : `${size} to spare`;
+  // A difference of two percentages is not a percentage of either.
+  const shown = unit === 'percent' ? `${formatNumber(Math.abs(margin), { decimals })} percentage points` : size;
+  return margin < 0 ? `${shown} short` : `${shown} to spare`;
 }
 
 /** The head of a worksheet: the verdict, the tightest criterion, the air, and what must be said before any figure is used. */
@@ -86,6 +88,11 @@ export function headlineOf(
       ? sentence('pressure-altitude', { ...at, qnh_hPa: pressure.qnh_hPa })
       : sentence('pressure-altitude-from-qfe', { ...at, qfe_hPa: pressure.qfe_hPa }),
     ...(situation.safety === 'none' ? [sentence('safety-factor-none')] : []),
+    ...used.flatMap(({ id }) =>
+      situation.confirmations
+        .filter(({ factorId }) => factorId === id)
+        .map((each) => sentence('confirmed', { ...each })),
+    ),
     ...(secondHand.length === 0 || chain.missing.length > 0
       ? []
       : [sentence('second-hand-factors', { factors: secondHand.map(factorInWords).join('; ') })]),
@@ -99,9 +106,12 @@ function openSubjects(judged: readonly Judged[]): string {
   );
 }
 
-export function stairsOf(chain: Chain, factor: number, available_m: number): Stairs | undefined {
+export function stairsOf(chain: Chain, factor: number, available_m: number, isFactored: boolean): Stairs | undefined {
   if (chain.missing.length > 0) return undefined;
-  const totals = [...chain.stairs, { step: 'safety factor', factor, total_m: chain.distance_m * factor }];
+  const totals = [
+    ...chain.stairs,
+    { step: isFactored ? 'safety factor' : 'no safety factor', factor, total_m: chain.distance_m * factor },
+  ];
   const tenth = (metres: number) => figure(Number(metres.toFixed(1)), 'm');
   const steps = totals.map(({ step, factor: by, total_m }, i) => ({
     step,
@@ -116,9 +126,36 @@ export function stairsOf(chain: Chain, factor: number, available_m: number): Sta
   };
 }
 
-export function breakEvenFound({ quantity, unit, answer, value, range }: BreakEven): BreakEvenFound {
+export function breakEvenFound(
+  situation: Situation,
+  { quantity, unit, answer, value, range }: BreakEven,
+): BreakEvenFound {
   const between = { from: figure(range.from, unit), to: figure(range.to, unit) };
-  return { quantity, answer, ...(value === undefined ? {} : { value: figure(value, unit) }), range: between };
+  const otherLimits = worded(otherLimitsOf(situation, quantity));
+  return {
+    quantity,
+    answer,
+    ...(value === undefined ? {} : { value: figure(value, unit) }),
+    range: between,
+    otherLimits,
+  };
+}
+
+/** A break-even belongs to the distance alone; what else limits the same quantity is named beside it. */
+function otherLimitsOf(situation: Situation, quantity: BreakEven['quantity']): Reason[] {
+  const { tailwindLimits, maximumMass, runway, phase } = situation;
+  const limits: Reason[] = [];
+  if (quantity === 'tailwind') {
+    for (const { value, unit, status } of tailwindLimits) {
+      limits.push({ code: 'other-limit-tailwind', parameters: { limit: value, unit, status } });
+    }
+  }
+  if (quantity === 'mass') {
+    limits.push({ code: 'other-limit-mass', parameters: { limit: maximumMass.value, unit: maximumMass.unit } });
+  }
+  if (phase === 'takeoff' && (runway.ahead ?? []).length > 0)
+    limits.push({ code: 'other-limit-obstacles', parameters: {} });
+  return limits;
 }
 
 export function markFound({ id, at_m, share, speed_kias, reason }: Mark): MarkFound {
@@ -131,8 +168,7 @@ export function markFound({ id, at_m, share, speed_kias, reason }: Mark): MarkFo
   };
 }
 
-export function speedFound(name: string, speed: FlownSpeed | undefined): SpeedFound[] {
-  if (speed === undefined) return [];
+export function speedFound(name: string, speed: FlownSpeed): SpeedFound[] {
   const { kias, kcas } = speed;
   return [
     {
@@ -191,14 +227,19 @@ export function commonNotes(situation: Situation, conditions: Conditions, air: A
   });
   add(!conditions.gustReported && conditions.speed_kt > 0, 'gust-unknown', {
     threshold_kt: Math.ceil(conditions.speed_kt + 10),
+    used_kt: conditions.gust_kt,
   });
   add(true, 'density-altitude', { densityAltitude_ft: roundUp(air.densityAltitude_ft) });
-  add(air.humidDensityAltitude_ft !== undefined, 'humid-density-altitude', {
-    densityAltitude_ft: roundUp(air.humidDensityAltitude_ft ?? 0),
-  });
+  if (air.humidDensityAltitude_ft !== undefined) {
+    add(true, 'humid-density-altitude', { densityAltitude_ft: roundUp(air.humidDensityAltitude_ft) });
+    add(situation.policies.humidity === 'information', 'tables-read-dry');
+  }
   add(includes !== undefined, 'manual-includes', {
     safetyFactor: words(includes?.safetyFactor),
     windAccountability: words(includes?.windAccountability),
+  });
+  add(situation.runway.toraShorter_m > 0 && (situation.runway.ahead ?? []).length > 0, 'tora-shorter', {
+    by_m: roundUp(situation.runway.toraShorter_m),
   });
   add(situation.runway.ahead?.length === 0 && situation.runway.behind?.length === 0, 'obstacles-none');
   for (const { path, message } of plausibilityFindings(situation.data)) add(true, 'plausibility', { path, message });

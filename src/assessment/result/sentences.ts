@@ -4,10 +4,12 @@ import {
   formatNumber,
   formatQuantity,
   formatSlope,
+  formatValue,
   type Knots,
   type Percent,
   type PressureAltitude,
 } from '../../units/index.ts';
+import type { UnitWord } from '../../units/unit-table.ts';
 import type { Parameters } from './parameters.ts';
 
 /** One sentence of an assessment, with its code and figures so that an app can translate it. */
@@ -16,6 +18,9 @@ export interface Sentence {
   readonly parameters: Parameters;
   readonly text: string;
 }
+
+/** A figure of a table or a limit with its unit in words. */
+const q = (value: unknown, unit: unknown, decimals = 0) => formatValue(value as number, unit as UnitWord, { decimals });
 
 const n = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals });
 
@@ -28,7 +33,8 @@ const texts = {
     `QFE ${n(p['qfe_hPa'])} hPa at ${n(p['elevation_ft'])} ft elevation: ${formatQuantity(p['pressureAltitude_ft'] as PressureAltitude, 'ftPA')}.`,
   'density-altitude': (p) => `Density altitude ${n(p['densityAltitude_ft'])} ft, dry.`,
   'humid-density-altitude': (p) =>
-    `With the reported dew point the density altitude is ${n(p['densityAltitude_ft'])} ft; the tables are read dry, so this informs only.`,
+    `With the reported dew point the density altitude is ${n(p['densityAltitude_ft'])} ft.`,
+  'tables-read-dry': () => 'The tables are read dry; humidity informs only.',
   'virtual-temperature-used': (p) =>
     `The tables are read at the virtual temperature ${n(p['temperature_degC'], 1)} °C, by the policy on humidity.`,
   // The wind
@@ -41,28 +47,33 @@ const texts = {
   'no-headwind-law': () => 'The manual gives no headwind correction, so no headwind is used.',
   'headwind-capped': (p) => `The headwind is used up to the manual's last printed wind, ${n(p['cap_kt'])} kt.`,
   'accountability-included': () =>
-    'The manual says that its figures already contain the wind accountability; the whole component is used.',
+    'The manual says that its figures already contain the wind accountability: in its tables the whole component is used; climb and marks keep the share.',
   'accountability-not-stated': () =>
     'The manual does not say what its figures contain; wind accountability and safety factor are applied.',
   'gust-unknown': (p) =>
-    `No gust is reported: gusts up to ${n(p['threshold_kt'])} kt may go unreported. The mean is used as the gust.`,
+    `No gust is reported: gusts up to ${n(p['threshold_kt'])} kt may go unreported. ${n(p['used_kt'])} kt are used as the gust.`,
   'direction-unknown': () =>
     'The wind has no direction: its full speed counts as a tailwind and as a crosswind from either side, gusts included.',
   'north-converted': (p) =>
     `The runway direction ${n(p['given_deg'])}° ${p['givenNorth']} is ${n(p['converted_deg'], 1)}° ${p['convertedNorth']} with a variation of ${p['variation']} (${p['source']}).`,
   'wind-near-abeam': (p) =>
     `The wind is ${n(p['angle_deg'])}° off the runway. Reported directions are rounded to 10°: 5° to one side ${p['first']}, 5° to the other ${p['second']}.`,
+  'direction-only-painted': () => 'The runway direction is taken from its painted number, which may be 5° out.',
+  'tora-shorter': (p) =>
+    `The TORA is ${n(p['by_m'])} m shorter than the runway. For what stands ahead the missing part is taken to lie at the start, which brings it nearer.`,
+  'addition-below-half-gust': (p) =>
+    `${n(p['addition_kt'], 1)} kt are added to the approach speed, by choice; half the gust increment is ${n(p['half_kt'], 1)} kt.`,
   'direction-from-designator': (p) =>
     `The runway direction is taken from its painted number, which may be 5° out: 5° to one side ${p['first']}, 5° to the other ${p['second']}.`,
   // Reading tables
   'read-at-edge': (p) =>
-    `The ${p['quantity']} ${n(p['given'], 1)} ${p['unit']} is on the favourable side of the table; it is read at its edge, ${n(p['edge'])} ${p['unit']}.`,
+    `The ${p['quantity']} ${q(p['given'], p['unit'], 1)} is on the favourable side of the ${p['table']} table; it is read at its edge, ${q(p['edge'], p['unit'])}.`,
   'read-next-worse': () =>
     'The next worse printed figure is taken, without interpolation, by the policy on reading tables.',
   'off-table': (p) =>
-    `The ${p['table']} table ends at ${n(p['min'])} to ${n(p['max'])} ${p['unit']} of ${p['quantity']}; ${n(p['given'], 1)} ${p['unit']} is beyond it.`,
+    `The ${p['table']} table ends at ${q(p['min'], p['unit'])} to ${q(p['max'], p['unit'])} of ${p['quantity']}; ${q(p['given'], p['unit'], 1)} is beyond it.`,
   'table-not-monotonic': (p) =>
-    `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${n(p['given'], 1)} ${p['unit']}.`,
+    `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${q(p['given'], p['unit'], 1)}.`,
   'blank-cell': (p) =>
     `The ${p['table']} table has a blank cell beside these conditions; a blank is a limit of the aeroplane.`,
   'no-table': (p) => `The data have no ${p['table']} table for the configuration "${p['configuration']}".`,
@@ -111,9 +122,15 @@ const texts = {
   // Verdicts
   'recalled-factor': (p) =>
     `The factor ${p['factorId']} is recalled, not read. Compare it with the current edition and confirm it in the request: ${p['edition']}.`,
+  confirmed: (p) =>
+    `${p['factorId']} is recalled by the library and confirmed by the user: ${p['edition']}, ${p['date']}.`,
   'second-hand-factors': (p) =>
     `Second-hand figures are used here: ${p['factors']}. Compare them with the current editions.`,
-  'mass-above-maximum': (p) => `${n(p['mass_kg'])} kg is above the maximum, ${n(p['limit_kg'])} kg.`,
+  'mass-above-maximum': (p) => `${q(p['mass'], p['unit'], 1)} is above the maximum, ${q(p['limit'], p['unit'])}.`,
+  'no-crosswind-limit': (p) =>
+    `${n(p['wind_kt'])} kt of crosswind and no limit that binds: neither the data nor the request give one.`,
+  'no-tailwind-limit': (p) =>
+    `${n(p['wind_kt'])} kt of tailwind and no limit: neither the data nor the request give one.`,
   'break-even-surface': (p) => `Within limits as long as the surface costs no more than ${n(p['factor'], 3)}.`,
   'obstacles-not-assessed': () =>
     'No list of obstacles was given: not assessed. An empty list says that there are none.',
@@ -132,6 +149,7 @@ const texts = {
   'choose-another': () => 'The wind is the problem: choose another runway or another aerodrome.',
   'crosswind-against-stall': (p) =>
     `0.2 V_S0 is ${n(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${n(p['crosswind_kt'])} kt.`,
+  'no-stall-speed': () => '0.2 V_S0 cannot be formed: the data have no V_S0 with a calibration for its flap.',
   // Headline
   'verdict-with-limiting': (p) => `${p['subject']}: ${p['verdict']}; tightest is ${p['criterion']}, ${p['margin']}.`,
   'verdict-undetermined': (p) => `${p['subject']}: ${p['verdict']}; not to be determined: ${p['criteria']}.`,
@@ -150,7 +168,7 @@ const texts = {
   'hazard-no-go-around': () =>
     'Obstacles stand ahead and the data have no balked landing climb: whether a go-around clears them is not assessed.',
   'hazard-demonstrated': () =>
-    'A demonstrated crosswind says what was shown on a dry paved runway; it is not a limit, and grass or gusts may take more.',
+    'A demonstrated crosswind says what was shown on a dry paved runway; grass or gusts may take more.',
   // Data notes
   plausibility: (p) => `Performance data, ${p['path']}: ${p['message']}.`,
   'direction-range': (p) =>
@@ -164,10 +182,15 @@ const texts = {
   'mark-wind-too-strong': () => 'The wind is more than half the lift-off speed: no mark is given.',
   'mark-needs-braking': () => 'A braking coefficient is needed for this mark; there is no default.',
   'mark-not-known': () => 'The figures that this mark needs are undetermined.',
+  'mark-lower-bound': () => 'It would rest on a factor that says "at least": no point can be given.',
+  'mark-go-around-basis': () =>
+    'Holds for a climb that begins on the surface at once: add what deciding, applying power and cleaning up will take.',
   'mark-acceleration-basis': () =>
     'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
   // Break-evens
-  'outside-throughout': () => 'Outside limits throughout the range.',
+  'other-limit-tailwind': (p) => `The tailwind limit (${p['status']}) is ${q(p['limit'], p['unit'])}.`,
+  'other-limit-mass': (p) => `The maximum mass is ${q(p['limit'], p['unit'])}.`,
+  'other-limit-obstacles': () => 'The obstacles ahead are not looked at.',
 } as const satisfies Record<string, (p: Parameters) => string>;
 
 /** The code of a sentence. */
