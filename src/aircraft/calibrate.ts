@@ -19,6 +19,6 @@ export function bracketCalibration(table: Table<'kcas'>, speed_kias: number): Ta
   return bracketTable(
     table,
     { indicatedAirspeed: speed_kias },
-    { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater' },
+    { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater', highIsFavourable: ['headwind'] },
   );
 }

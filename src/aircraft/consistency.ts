@@ -1,5 +1,6 @@
 import type { Fault } from '../documents/index.ts';
 import { convert } from '../units/unit-table.ts';
+import { type AxisQuantity, axisFacts } from './axis.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import type { DistanceData, PerformanceData, StallSpeed, TakeoffData } from './performance-data.ts';
@@ -124,12 +125,28 @@ function stallSpeedFaults(data: PerformanceData): Fault[] {
   );
 }
 
+/** Which axes settle what the distance depends on: a density altitude holds both pressure and temperature. */
+const coveredBy: Readonly<Record<'mass' | 'pressureAltitude' | 'temperature', readonly AxisQuantity[]>> = {
+  mass: ['mass'],
+  pressureAltitude: ['pressureAltitude', 'densityAltitude'],
+  temperature: ['temperature', 'isaDeviation', 'densityAltitude'],
+};
+
 function distanceFaults(table: DistanceData, path: string): Fault[] {
   const faults: Fault[] = [];
+  const along = (grid: Table) =>
+    grid.axes
+      .map(({ quantity: each }) => each)
+      .sort()
+      .join(', ');
+  if (along(table.groundRoll) !== along(table.distance)) {
+    faults.push({
+      path: `${path}.groundRoll.axes`,
+      message: 'ground roll and distance must run along the same quantities',
+    });
+  }
   for (const quantity of ['mass', 'pressureAltitude', 'temperature'] as const) {
-    const hasAxis = [table.groundRoll, table.distance].every((grid) =>
-      grid.axes.some((axis) => axis.quantity === quantity),
-    );
+    const hasAxis = table.distance.axes.some((axis) => coveredBy[quantity].includes(axis.quantity));
     const isStated = table.associatedConditions[quantity] !== undefined;
     if (hasAxis && isStated) {
       faults.push({
@@ -208,21 +225,24 @@ export function rollAtEachDistance(
   });
 }
 
-const mode: ReadingMode = { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater' };
+const mode: ReadingMode = {
+  favourableEdge: 'refuse',
+  between: 'interpolate',
+  worse: 'greater',
+  highIsFavourable: ['headwind'],
+};
 
 function figure(table: Table, point: TablePoint): number | undefined {
   const reading = bracketTable(table, point, mode);
   return reading.ok ? interpolateCell(reading.bracket) : undefined;
 }
 
-const readingUnits = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
-
 /** A printed point in the units in which tables are read. */
 export function inReadingUnits(table: Table, point: TablePoint): TablePoint {
   return Object.fromEntries(
     table.axes.map(({ quantity, unit }) => [
       quantity,
-      convert(point[quantity] as number, unit, readingUnits[quantity]),
+      convert(point[quantity] as number, unit, axisFacts[quantity].readingUnit),
     ]),
   );
 }

@@ -1,3 +1,4 @@
+export { type AxisQuantity, type AxisUnit, axisFacts } from './axis.ts';
 export { bracketCalibration, calibrationTable } from './calibrate.ts';
 export { consistencyFaults } from './consistency.ts';
 export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
@@ -30,4 +31,4 @@ export {
   type TablePoint,
   type TableReading,
 } from './read-table.ts';
-export type { AxisQuantity, Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';
+export type { Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';

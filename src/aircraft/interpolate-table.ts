@@ -1,28 +1,47 @@
-import type { Celsius, IndicatedAirspeed, Kilograms, PressureAltitude, Quantity } from '../units/index.ts';
+import type {
+  Celsius,
+  CelsiusDifference,
+  DensityAltitude,
+  IndicatedAirspeed,
+  Kilograms,
+  Knots,
+  Percent,
+  PressureAltitude,
+  Quantity,
+} from '../units/index.ts';
 import { DomainError } from '../units/index.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import { bracketTable, type NoReading, type ReadingMode } from './read-table.ts';
 import type { CellUnit, Table } from './table.ts';
 
 /** Inputs of {@link interpolateTable}. */
-export interface InterpolateTableInputs<U extends CellUnit> extends Partial<Omit<ReadingMode, 'worse'>> {
+export interface InterpolateTableInputs<U extends CellUnit>
+  extends Partial<Omit<ReadingMode, 'worse' | 'highIsFavourable'>> {
   readonly table: Table<U>;
   /** A value for each axis of the table. */
   readonly at: {
     readonly mass?: Kilograms;
     readonly pressureAltitude?: PressureAltitude;
     readonly temperature?: Celsius;
+    readonly densityAltitude?: DensityAltitude;
+    readonly isaDeviation?: CelsiusDifference;
+    /** Positive a headwind, negative a tailwind. */
+    readonly headwind?: Knots;
+    /** Positive uphill in the direction of use. */
+    readonly slope?: Percent;
     readonly indicatedAirspeed?: IndicatedAirspeed;
   };
   /** Which way the figures get worse along every axis; `greater` for distances, `less` for rates of climb. */
   readonly worse: ReadingMode['worse'];
+  /** The axes whose high end is the favourable one; the headwind if not given. A landing table adds the slope. */
+  readonly highIsFavourable?: ReadingMode['highIsFavourable'];
 }
 
 /**
- * Reads a table of the flight manual on one to three axes.
+ * Reads a table of the flight manual on up to four axes.
  *
  * Between printed values it interpolates linearly, or takes the next worse printed figure. Beyond the favourable edge
- * (lighter, lower, colder) it reads at the edge where the table gets no better from there, or refuses. Beyond any
+ * (lighter, lower, colder, more headwind) it reads at the edge where the table gets no better from there, or refuses. Beyond any
  * other edge, and beside a blank cell, there is no figure.
  *
  * @param x - the table, the point, and how to read.
@@ -38,7 +57,8 @@ export interface InterpolateTableInputs<U extends CellUnit> extends Partial<Omit
  */
 export function interpolateTable<U extends CellUnit>(x: InterpolateTableInputs<U>): Quantity<U> {
   const { table, at, worse, favourableEdge = 'read-at-edge', between = 'interpolate' } = x;
-  const reading = bracketTable(table, at, { favourableEdge, between, worse });
+  const { highIsFavourable = ['headwind'] } = x;
+  const reading = bracketTable(table, at, { favourableEdge, between, worse, highIsFavourable });
   if (!reading.ok) throw new DomainError(whyNot(reading));
   return interpolateCell(reading.bracket) as Quantity<U>;
 }

@@ -75,6 +75,7 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: T
     favourableEdge: 'refuse',
     between: 'interpolate',
     worse: 'greater',
+    highIsFavourable: ['headwind'],
   });
   if (!indicated.ok) return undefined;
   const calibrated = bracketCalibration(calibration, interpolateCell(indicated.bracket));
@@ -96,7 +97,10 @@ function monotonicFindings(table: Table, path: string, worse: 'greater' | 'less'
         table.cells,
         indices.map((index, other) => (other === k ? i - 1 : index)),
       );
-      if (before === null || (worse === 'greater' ? cell >= before : cell <= before)) return [];
+      if (before === null) return [];
+      // More headwind is better; a slope is better or worse by the phase, which a single table does not say.
+      const rises = (worse === 'greater') !== (axis.quantity === 'headwind');
+      if (axis.quantity === 'slope' || (rises ? cell >= before : cell <= before)) return [];
       const message = `${cell} ${table.unit} is better than ${before} one step down in ${axis.quantity}`;
       return [{ code: 'monotonic' as const, path: `${path}.cells${place}`, message }];
     }),

@@ -1,18 +1,21 @@
 import { convert } from '../units/unit-table.ts';
+import { type AxisQuantity, axisFacts } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
-import { type AxisQuantity, type Cell, type CellUnit, cellAt, type Table, type TableAxis } from './table.ts';
+import { type Cell, type CellUnit, cellAt, type Table, type TableAxis } from './table.ts';
 
-/** Where a table is read: a value for each axis it has, in kg, ft pressure altitude, °C and KIAS. */
+/** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
 export type TablePoint = { readonly [Q in AxisQuantity]?: number };
 
 /** How a table is read. */
 export interface ReadingMode {
-  /** Off the favourable edge (lighter, lower, colder, slower): read at the edge, or refuse. */
+  /** Off the favourable edge (lighter, lower, colder, more headwind): read at the edge, or refuse. */
   readonly favourableEdge: 'read-at-edge' | 'refuse';
   /** Between printed values: interpolate, or take the next worse printed figure as it stands. */
   readonly between: 'interpolate' | 'next-worse';
-  /** Which way the printed figures get worse along every axis; decides whether an edge may be read. */
+  /** Which way the printed figures get worse; decides whether an edge may be read. */
   readonly worse: 'greater' | 'less';
+  /** The axes whose high end is the favourable one; the low end is on every other. */
+  readonly highIsFavourable: readonly AxisQuantity[];
 }
 
 /** Why a table has no figure for a point. */
@@ -29,8 +32,6 @@ export interface TableBracket extends InterpolateCellInputs {
 /** A bracket, or why there is none. A returned case, not an exception: reading is in the path of every assessment. */
 export type TableReading = { readonly ok: true; readonly bracket: TableBracket } | ({ readonly ok: false } & NoReading);
 
-const axisUnits = { mass: 'kg', pressureAltitude: 'ftPA', temperature: 'degC', indicatedAirspeed: 'kias' } as const;
-
 /** Finds the printed figures around a point. */
 export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: ReadingMode): TableReading {
   const lowerIndex: number[] = [];
@@ -40,26 +41,33 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
   for (const [k, axis] of table.axes.entries()) {
     const given = point[axis.quantity];
     const x =
-      given === undefined ? undefined : onPrintedValue(convert(given, axisUnits[axis.quantity], axis.unit), axis);
+      given === undefined
+        ? undefined
+        : onPrintedValue(convert(given, axisFacts[axis.quantity].readingUnit, axis.unit), axis);
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     const first = axis.values[0] as number;
     const last = axis.values[axis.values.length - 1] as number;
-    if (x > last || (x < first && mode.favourableEdge === 'refuse'))
+    const highIsGood = mode.highIsFavourable.includes(axis.quantity);
+    const isOffGood = highIsGood ? x > last : x < first;
+    const isOffBad = highIsGood ? x < first : x > last;
+    if (isOffBad || (isOffGood && mode.favourableEdge === 'refuse'))
       return { ok: false, reason: 'off-edge', axis, at: x };
-    if (x < first) edges.push(k);
-    const inside = Math.max(x, first);
+    if (isOffGood) edges.push(k);
+    const inside = Math.min(Math.max(x, first), last);
     const above = axis.values.findIndex((value) => value >= inside);
-    const isPrinted = axis.values[above] === inside;
-    lowerIndex.push(isPrinted || mode.between === 'next-worse' ? above : above - 1);
-    upperIndex.push(above);
-    at.push(mode.between === 'next-worse' ? (axis.values[above] as number) : inside);
+    const below = axis.values[above] === inside ? above : above - 1;
+    const worse = highIsGood ? below : above;
+    const isNextWorse = mode.between === 'next-worse';
+    lowerIndex.push(isNextWorse ? worse : below);
+    upperIndex.push(isNextWorse ? worse : above);
+    at.push(isNextWorse ? (axis.values[worse] as number) : inside);
   }
   const corners = cornersOf(table, lowerIndex, upperIndex);
   if (corners === undefined) return { ok: false, reason: 'blank', at: point };
   for (const k of edges) {
     const axis = table.axes[k] as TableAxis;
     if (!worsensFromEdge(table, lowerIndex, upperIndex, k, mode)) {
-      return { ok: false, reason: 'not-monotonic', axis, at: axis.values[0] as number };
+      return { ok: false, reason: 'not-monotonic', axis, at: at[k] as number };
     }
   }
   const valuesAt = (indices: number[]) =>
@@ -87,7 +95,7 @@ function cornersOf(table: Table, lower: readonly number[], upper: readonly numbe
   return corners;
 }
 
-/** Whether the figures get no better from the first printed value of an axis to the second, so that the edge is the safe side. */
+/** Whether the figures get no better from the edge of an axis to the value next to it, so that the edge is the safe side. */
 function worsensFromEdge(
   table: Table,
   lower: readonly number[],
@@ -95,7 +103,9 @@ function worsensFromEdge(
   k: number,
   mode: ReadingMode,
 ): boolean {
-  const second = (indices: readonly number[]) => indices.map((index, axis) => (axis === k ? 1 : index));
+  const axis = table.axes[k] as TableAxis;
+  const inner = mode.highIsFavourable.includes(axis.quantity) ? axis.values.length - 2 : 1;
+  const second = (indices: readonly number[]) => indices.map((index, other) => (other === k ? inner : index));
   const edge = cornersOf(table, lower, upper);
   const next = cornersOf(table, second(lower), second(upper));
   if (edge === undefined || next === undefined) return false;

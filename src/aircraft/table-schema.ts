@@ -1,27 +1,24 @@
 import * as v from 'valibot';
-import type { Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';
+import { type AxisQuantity, axisFacts } from './axis.ts';
+import type { Cell, Cells, CellUnit, Table } from './table.ts';
 
-const axisUnits: Readonly<Record<TableAxis['quantity'], readonly TableAxis['unit'][]>> = {
-  mass: ['kg', 'lb'],
-  pressureAltitude: ['ftPA'],
-  temperature: ['degC', 'degF'],
-  indicatedAirspeed: ['kias'],
-};
+const quantities = Object.keys(axisFacts) as AxisQuantity[];
+const axisUnits = [...new Set(quantities.flatMap((quantity) => axisFacts[quantity].units))];
 
 const axisSchema = v.pipe(
   v.strictObject({
-    quantity: v.picklist(['mass', 'pressureAltitude', 'temperature', 'indicatedAirspeed']),
-    unit: v.picklist(['kg', 'lb', 'ftPA', 'degC', 'degF', 'kias']),
+    quantity: v.picklist(quantities),
+    unit: v.picklist(axisUnits),
     values: v.pipe(
       v.array(v.pipe(v.number(), v.finite('is not a finite number'))),
       v.minLength(2, 'an axis has at least 2 values'),
     ),
   }),
   v.check(
-    (axis) => axisUnits[axis.quantity].includes(axis.unit),
+    (axis) => axisFacts[axis.quantity].units.includes(axis.unit),
     (issue) => {
       const { quantity, unit } = issue.input;
-      return `${unit} is not a unit of ${quantity} (${axisUnits[quantity].join(' or ')})`;
+      return `${unit} is not a unit of ${quantity} (${axisFacts[quantity].units.join(' or ')})`;
     },
   ),
   v.rawCheck(({ dataset, addIssue }) => {
@@ -34,9 +31,9 @@ const axisSchema = v.pipe(
   }),
 );
 
-/** Cells nested to any depth up to three; whether the nesting fits the axes is checked with the whole table. */
+/** Cells nested to any depth up to four; whether the nesting fits the axes is checked with the whole table. */
 export const cellsSchema = v.custom<Cells>(
-  (cells) => isCells(cells, 3),
+  (cells) => isCells(cells, 4),
   'cells must be numbers or null, nested as deep as there are axes',
 );
 
@@ -48,7 +45,7 @@ export function tableSchema<const U extends CellUnit>(
 ): v.GenericSchema<unknown, Table<U>> {
   const table = v.pipe(
     v.strictObject({
-      axes: v.pipe(v.array(axisSchema), v.maxLength(3, 'a table has at most 3 axes')),
+      axes: v.pipe(v.array(axisSchema), v.maxLength(4, 'a table has at most 4 axes')),
       unit: v.picklist(units),
       cells: cellsSchema,
     }),

@@ -1,10 +1,9 @@
-/** What one axis of a table runs along. */
-export type AxisQuantity = 'mass' | 'pressureAltitude' | 'temperature' | 'indicatedAirspeed';
+import type { AxisQuantity, AxisUnit } from './axis.ts';
 
 /** One axis as printed: at least two values, rising. */
 export interface TableAxis {
   readonly quantity: AxisQuantity;
-  readonly unit: 'kg' | 'lb' | 'ftPA' | 'degC' | 'degF' | 'kias';
+  readonly unit: AxisUnit;
   readonly values: readonly number[];
 }
 
@@ -12,12 +11,12 @@ export interface TableAxis {
 export type Cell = number | null;
 
 /** Cells nested as deep as there are axes, the first axis outermost; one bare number where there is no axis. */
-export type Cells = Cell | readonly Cell[] | readonly (readonly Cell[])[] | readonly (readonly (readonly Cell[])[])[];
+export type Cells = Cell | readonly Cells[];
 
 /** The units a table's cells may be printed in. */
 export type CellUnit = 'm' | 'ft' | 'ftPerMin' | 'kias' | 'kcas';
 
-/** A table of the flight manual as printed, on up to three axes. */
+/** A table of the flight manual as printed, on up to four axes. */
 export interface Table<U extends CellUnit = CellUnit> {
   readonly axes: readonly TableAxis[];
   readonly unit: U;

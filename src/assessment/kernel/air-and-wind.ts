@@ -1,3 +1,4 @@
+import type { DistanceData } from '../../aircraft/index.ts';
 import {
   densityAltitude,
   humidDensityAltitude,
@@ -27,6 +28,8 @@ export interface Air {
   /** The temperature at which tables are read: the air's own, or virtual by policy. */
   readonly tableTemperature_degC: Celsius;
   readonly temperature_degC: Celsius;
+  /** The density altitude at which tables are read that have such an axis: at the table temperature. */
+  readonly tableDensityAltitude_ft: number;
 }
 
 /** Pressure and density altitude of the hour. */
@@ -63,6 +66,7 @@ export function airOf(r: Recorder, situation: Situation, conditions: Conditions)
     densityAltitude_ft: density,
     humidDensityAltitude_ft: humid,
     tableTemperature_degC: tableTemperature,
+    tableDensityAltitude_ft: byVirtual ? (humid ?? density) : density,
     temperature_degC: temperature,
   };
 }
@@ -128,9 +132,15 @@ function usedOf(
 function creditedHeadwind(r: Recorder, situation: Situation, used: Knots): Knots {
   const { table } = situation;
   if (used <= 0 || table === undefined) return used;
-  const law = table.corrections.headwind;
-  const cap_kt = law === undefined ? 0 : inUnit(law.upTo, 'kt');
+  const cap_kt = greatestHeadwind(table);
   if (used <= cap_kt) return used;
-  r.decide(law === undefined ? 'no-headwind-law' : 'headwind-capped', law === undefined ? {} : { cap_kt });
+  r.decide(cap_kt === 0 ? 'no-headwind-law' : 'headwind-capped', cap_kt === 0 ? {} : { cap_kt });
   return cap_kt as Knots;
+}
+
+/** The last headwind that the manual prints: on an axis of its tables, or in its law; none where it has neither. */
+function greatestHeadwind({ distance, corrections }: DistanceData): number {
+  const axis = distance.axes.find(({ quantity }) => quantity === 'headwind');
+  if (axis !== undefined) return Math.max(0, axis.values[axis.values.length - 1] as number);
+  return corrections.headwind === undefined ? 0 : inUnit(corrections.headwind.upTo, 'kt');
 }

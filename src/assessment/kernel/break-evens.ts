@@ -1,4 +1,4 @@
-import type { TableAxis } from '../../aircraft/index.ts';
+import type { DistanceData, TableAxis } from '../../aircraft/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { Conditions } from '../request/conditions.ts';
 import { inUnit, type Situation } from '../request/situation.ts';
@@ -18,9 +18,9 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
   const { table, maximumMass, policies } = situation;
   if (table === undefined) return [];
   const found: BreakEven[] = [];
-  const tailwind = table.corrections.tailwind;
-  if (tailwind !== undefined) {
-    const range = { from: 0, to: inUnit(tailwind.upTo, 'kt') };
+  const lastTailwind_kt = greatestTailwind(table);
+  if (lastTailwind_kt > 0) {
+    const range = { from: 0, to: lastTailwind_kt };
     found.push(
       breakEven({ quantity: 'tailwind', unit: 'kt', ...range, step: 0.1 }, (knots) => vary.wind(-knots).verdict),
     );
@@ -62,4 +62,11 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
 function endsOf(axis: TableAxis, unit: 'kg' | 'degC'): { from: number; to: number } {
   const inAxisUnit = (value: number | undefined) => convert(value as number, axis.unit, unit) as number;
   return { from: inAxisUnit(axis.values[0]), to: inAxisUnit(axis.values[axis.values.length - 1]) };
+}
+
+/** The last tailwind that the manual prints: on an axis of its tables, or in its law. */
+function greatestTailwind({ distance, corrections }: DistanceData): number {
+  const axis = distance.axes.find(({ quantity }) => quantity === 'headwind');
+  if (axis !== undefined) return Math.max(0, -(axis.values[0] as number));
+  return corrections.tailwind === undefined ? 0 : inUnit(corrections.tailwind.upTo, 'kt');
 }

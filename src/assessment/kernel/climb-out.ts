@@ -16,6 +16,7 @@ import { atLeast, type Judged, undetermined } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
 import { edgeReasons, noReading } from './no-reading.ts';
 import type { Recorder } from './step.ts';
+import { pointOf } from './table-point.ts';
 
 const foot = 0.3048;
 
@@ -36,11 +37,7 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
     missing: [{ code, parameters }],
   });
   if (climb === undefined) return none('no-climb-data', { configuration: situation.configuration });
-  const point = {
-    mass: situation.mass_kg,
-    pressureAltitude: air.pressureAltitude_ft,
-    temperature: air.tableTemperature_degC,
-  };
+  const point = pointOf(r, climb.rateOfClimb, situation.mass_kg, air);
   const reading = bracketTable(climb.rateOfClimb, point, situation.reading.lessIsWorse);
   if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [noReading(reading, 'rate of climb')] };
   const { atEdge, ...cell } = reading.bracket;

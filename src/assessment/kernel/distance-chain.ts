@@ -24,6 +24,7 @@ import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { edgeReasons, noReading } from './no-reading.ts';
 import type { Recorder } from './step.ts';
+import { pointOf, runsAlong } from './table-point.ts';
 
 /** One tread of the stairs in metres, from the manual's figure up to the distance required. */
 export interface Stair {
@@ -78,12 +79,21 @@ export function distanceChain(
     chain.miss('no-table', { table: phaseWords[situation.phase], configuration: situation.configuration });
     return chain.result();
   }
+  const wind_kt = overrides.wind_kt ?? usedWind_kt;
   if (!chain.read(table)) return chain.result();
   chain.coverMissingAxes(table);
-  chain.wind(table, overrides.wind_kt ?? usedWind_kt);
+  if (runsAlong(table, 'headwind')) chain.readAgain(table, 'wind', { headwind: wind_kt });
+  else chain.wind(table, wind_kt);
+  chain.afterWind();
+  if (runsAlong(table, 'slope')) chain.slopeOfTable(table);
   chain.surface(table, overrides.surfaceFactor);
-  chain.slope(table);
+  if (!runsAlong(table, 'slope')) chain.slope(table);
   return chain.result();
+}
+
+interface Figures {
+  readonly roll_m: Metres;
+  readonly distance_m: Metres;
 }
 
 class ChainBuilder {
@@ -93,6 +103,8 @@ class ChainBuilder {
   private kind: Chain['kind'] = 'value';
   private distance_m = 0 as Metres;
   private roll_m = 0 as Metres;
+  private base: Figures = { roll_m: 0 as Metres, distance_m: 0 as Metres };
+  private reading: { headwind?: number; slope?: number } = {};
   private windRoll_m = 0;
   private windDistance_m = 0;
 
@@ -112,21 +124,46 @@ class ChainBuilder {
   }
 
   read(table: DistanceData): boolean {
-    const roll = this.figure(table.groundRoll, 'ground roll');
-    const distance = this.figure(table.distance, 'distance');
-    if (roll === undefined || distance === undefined) return false;
-    this.roll_m = roll;
-    this.distance_m = distance;
-    this.stairs.push({ step: 'manual', factor: 1, total_m: distance });
+    const figures = this.figures(table, {});
+    if (figures === undefined) return false;
+    this.roll_m = figures.roll_m;
+    this.distance_m = figures.distance_m;
+    this.base = figures;
+    this.stairs.push({ step: 'manual', factor: 1, total_m: figures.distance_m });
     return true;
   }
 
-  private figure(table: Table<'m' | 'ft'>, name: string): Metres | undefined {
-    const point = {
-      mass: this.situation.mass_kg,
-      pressureAltitude: this.air.pressureAltitude_ft,
-      temperature: this.air.tableTemperature_degC,
-    };
+  /** Reads a table that runs along the wind or the slope itself once more, at today's value. */
+  readAgain(table: DistanceData, step: 'wind' | 'slope', at: { headwind?: number; slope?: number }): void {
+    this.reading = { ...this.reading, ...at };
+    const figures = this.figures(table, this.reading);
+    if (figures === undefined) return;
+    // What came before as a factor (an axis that the table lacks) stays a factor on the new figures.
+    this.roll_m = ((figures.roll_m * this.roll_m) / this.base.roll_m) as Metres;
+    const before_m = this.distance_m;
+    this.distance_m = ((figures.distance_m * this.distance_m) / this.base.distance_m) as Metres;
+    this.base = figures;
+    this.stairs.push({ step, factor: this.distance_m / before_m, total_m: this.distance_m });
+  }
+
+  /** The figures that increments on the ground are counted from. */
+  afterWind(): void {
+    this.windRoll_m = this.roll_m;
+    this.windDistance_m = this.distance_m;
+  }
+
+  private figures(table: DistanceData, at: { headwind?: number; slope?: number }): Figures | undefined {
+    const roll_m = this.figure(table.groundRoll, 'ground roll', at);
+    const distance_m = this.figure(table.distance, 'distance', at);
+    return roll_m === undefined || distance_m === undefined ? undefined : { roll_m, distance_m };
+  }
+
+  private figure(
+    table: Table<'m' | 'ft'>,
+    name: string,
+    at: { headwind?: number; slope?: number },
+  ): Metres | undefined {
+    const point = { ...pointOf(this.r, table, this.situation.mass_kg, this.air), ...at };
     const reading = bracketTable(table, point, this.situation.reading.greaterIsWorse);
     if (!reading.ok) {
       this.missing.push(noReading(reading, name));
@@ -208,8 +245,6 @@ class ChainBuilder {
       if (speed === undefined) this.miss('no-tailwind-law', parameters);
       else this.stepped('wind', set[phase].tailwind, (-wind_kt / speed) * 100, 'no-tailwind-law', parameters);
     }
-    this.windRoll_m = this.roll_m;
-    this.windDistance_m = this.distance_m;
   }
 
   surface(table: DistanceData, override: number | undefined): void {
@@ -253,6 +288,14 @@ class ChainBuilder {
     // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
     this.kind = isRaised && effect.kind !== 'value' ? 'at-least' : effect.kind;
     if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
+  }
+
+  /** A table with an axis of slope is read at today's slope where that is adverse, and at level where it would help. */
+  slopeOfTable(table: DistanceData): void {
+    const { slope_percent } = this.situation.runway;
+    const isAdverse = this.situation.phase === 'takeoff' ? slope_percent > 0 : slope_percent < 0;
+    if (isAdverse) this.readAgain(table, 'slope', { slope: slope_percent });
+    else if (slope_percent !== 0) this.r.decide('slope-no-credit', { slope_percent });
   }
 
   slope(table: DistanceData): void {

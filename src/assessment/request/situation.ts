@@ -111,7 +111,12 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const flap = data.configurations.find(({ id }) => id === configuration)?.flap as string;
   const use = phase === 'takeoff' ? 'initial' : 'balked landing';
   const policies = settle(request.policies ?? {});
-  const reading = { favourableEdge: policies.favourableEdge, between: policies.betweenPrintedValues };
+  const reading = {
+    favourableEdge: policies.favourableEdge,
+    between: policies.betweenPrintedValues,
+    // A slope is stated uphill positive: for a landing it is the downhill end that costs.
+    highIsFavourable: phase === 'takeoff' ? (['headwind'] as const) : (['headwind', 'slope'] as const),
+  };
   const notes: Reason[] = [];
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
