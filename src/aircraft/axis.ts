@@ -9,10 +9,23 @@ export type AxisQuantity =
   | 'isaDeviation'
   | 'headwind'
   | 'slope'
-  | 'indicatedAirspeed';
+  | 'indicatedAirspeed'
+  | 'height';
 
 /** The units that manuals print these quantities in. */
-export type AxisUnit = 'kg' | 'lb' | 'ftPA' | 'ftDA' | 'degC' | 'degF' | 'degCDifference' | 'kt' | 'percent' | 'kias';
+export type AxisUnit =
+  | 'kg'
+  | 'lb'
+  | 'ftPA'
+  | 'ftDA'
+  | 'degC'
+  | 'degF'
+  | 'degCDifference'
+  | 'kt'
+  | 'percent'
+  | 'kias'
+  | 'ftHeight'
+  | 'mHeight';
 
 interface AxisFacts {
   /** In words, for a reader. */
@@ -36,4 +49,5 @@ export const axisFacts: Readonly<Record<AxisQuantity, AxisFacts>> = {
   headwind: { words: 'headwind', readingUnit: 'kt', units: ['kt'] },
   slope: { words: 'slope', readingUnit: 'percent', units: ['percent'] },
   indicatedAirspeed: { words: 'indicated airspeed', readingUnit: 'kias', units: ['kias'] },
+  height: { words: 'height above the surface', readingUnit: 'mHeight', units: ['ftHeight', 'mHeight'] },
 };

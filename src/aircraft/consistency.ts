@@ -1,11 +1,10 @@
 import type { Fault } from '../documents/index.ts';
 import { convert } from '../units/unit-table.ts';
-import { type AxisQuantity, axisFacts } from './axis.ts';
-import { gridCells } from './grid.ts';
-import { interpolateCell } from './interpolate-cell.ts';
+import type { AxisQuantity } from './axis.ts';
+import { type Figures, printedRanges } from './figures.ts';
 import type { DistanceData, PerformanceData, StallSpeed, TakeoffData } from './performance-data.ts';
-import { bracketTable, type ReadingMode, type TablePoint } from './read-table.ts';
-import type { Table } from './table.ts';
+import type { TablePoint } from './read-table.ts';
+import { figureAt, samplesOf } from './samples.ts';
 
 /** What no schema of single values can see: references between the parts, and figures that contradict each other. */
 export function consistencyFaults(data: PerformanceData): Fault[] {
@@ -134,9 +133,9 @@ const coveredBy: Readonly<Record<'mass' | 'pressureAltitude' | 'temperature', re
 
 function distanceFaults(table: DistanceData, path: string): Fault[] {
   const faults: Fault[] = [];
-  const along = (grid: Table) =>
-    grid.axes
-      .map(({ quantity: each }) => each)
+  const along = (figures: Figures) =>
+    printedRanges(figures)
+      .map(({ quantity }) => quantity)
       .sort()
       .join(', ');
   if (along(table.groundRoll) !== along(table.distance)) {
@@ -146,7 +145,7 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
     });
   }
   for (const quantity of ['mass', 'pressureAltitude', 'temperature'] as const) {
-    const hasAxis = table.distance.axes.some((axis) => coveredBy[quantity].includes(axis.quantity));
+    const hasAxis = printedRanges(table.distance).some((range) => coveredBy[quantity].includes(range.quantity));
     const isStated = table.associatedConditions[quantity] !== undefined;
     if (hasAxis && isStated) {
       faults.push({
@@ -183,7 +182,7 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
   for (const { place, cell, roll } of rollAtEachDistance(table)) {
     if (roll >= cell)
       faults.push({
-        path: `${path}.distance.cells${place}`,
+        path: `${path}.distance.${place}`,
         message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}`,
       });
   }
@@ -193,19 +192,19 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
 /** Lift-off is faster than the landing stall and slower than the speed at the screen height, at every printed mass. */
 function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: string): Fault[] {
   const faults: Fault[] = [];
-  for (const { place, point, cell: liftOff } of gridCells(table.liftOffSpeed)) {
-    if (liftOff === null) continue;
-    const atScreen = figure(table.speedAtScreenHeight, inReadingUnits(table.liftOffSpeed, point));
+  for (const { place, point } of samplesOf(table.liftOffSpeed)) {
+    const liftOff = figureAt(table.liftOffSpeed, point) as number;
+    const atScreen = figureAt(table.speedAtScreenHeight, point);
     if (atScreen !== undefined && atScreen <= liftOff) {
       faults.push({
-        path: `${path}.liftOffSpeed.cells${place}`,
+        path: `${path}.liftOffSpeed.${place}`,
         message: `${liftOff} kias is not below the speed at the screen height, ${atScreen} kias`,
       });
     }
     for (const stall of data.stallSpeeds) {
       if (stall.name === 'V_S0' && stall.speed.unit === 'kias' && liftOff <= stall.speed.value) {
         faults.push({
-          path: `${path}.liftOffSpeed.cells${place}`,
+          path: `${path}.liftOffSpeed.${place}`,
           message: `${liftOff} kias is not above V_S0 ${stall.speed.value} kias`,
         });
       }
@@ -214,35 +213,15 @@ function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: str
   return faults;
 }
 
-/** Each printed distance with the ground roll of the same conditions, in the distance's unit. */
+/** Each printed distance with the ground roll of the same conditions, in the distance's unit; heights as for each. */
 export function rollAtEachDistance(
   table: DistanceData,
 ): { place: string; point: TablePoint; cell: number; roll: number }[] {
-  return gridCells(table.distance).flatMap(({ place, point, cell }) => {
-    const roll = figure(table.groundRoll, inReadingUnits(table.distance, point));
+  const screen_m = convert(table.screenHeight.value, table.screenHeight.unit, 'mHeight') as number;
+  return samplesOf(table.distance).flatMap(({ place, point }) => {
+    const distance = figureAt(table.distance, { ...point, height: screen_m });
+    const roll = figureAt(table.groundRoll, { ...point, height: 0 });
     const inUnit = roll === undefined ? undefined : convert(roll, table.groundRoll.unit, table.distance.unit);
-    return cell === null || inUnit === undefined ? [] : [{ place, point, cell, roll: inUnit }];
+    return distance === undefined || inUnit === undefined ? [] : [{ place, point, cell: distance, roll: inUnit }];
   });
-}
-
-const mode: ReadingMode = {
-  favourableEdge: 'refuse',
-  between: 'interpolate',
-  worse: 'greater',
-  highIsFavourable: ['headwind'],
-};
-
-function figure(table: Table, point: TablePoint): number | undefined {
-  const reading = bracketTable(table, point, mode);
-  return reading.ok ? interpolateCell(reading.bracket) : undefined;
-}
-
-/** A printed point in the units in which tables are read. */
-export function inReadingUnits(table: Table, point: TablePoint): TablePoint {
-  return Object.fromEntries(
-    table.axes.map(({ quantity, unit }) => [
-      quantity,
-      convert(point[quantity] as number, unit, axisFacts[quantity].readingUnit),
-    ]),
-  );
 }

@@ -1,7 +1,10 @@
 export { type AxisQuantity, type AxisUnit, axisFacts } from './axis.ts';
 export { bracketCalibration, calibrationTable } from './calibrate.ts';
+export type { Chart, ChartCurve, ChartPoint, ChartScale, CurvePanel, GuidePanel } from './chart.ts';
 export { consistencyFaults } from './consistency.ts';
+export { type Figures, isChart, type PrintedRange, printedRange } from './figures.ts';
 export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
+export { type CurvePiece, type InterpolateCurvesInputs, interpolateCurves } from './interpolate-curves.ts';
 export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';
 export type {
   AssociatedConditions,
@@ -22,6 +25,7 @@ export type {
   WindValue,
 } from './performance-data.ts';
 export { type Finding, plausibilityFindings } from './plausibility.ts';
+export { type CallPanel, type ChartReading, type NoChartReading, readChart } from './read-chart.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
 export {
   bracketTable,

@@ -1,12 +1,13 @@
 import * as v from 'valibot';
 import { calendarDate, measureSchema, numberWithin, text } from '../documents/index.ts';
+import { figuresSchema } from './figures-schema.ts';
 import type { PerformanceData } from './performance-data.ts';
 import { tableSchema } from './table-schema.ts';
 
 const mass = measureSchema(['kg', 'lb'], 50, 10_000);
 const airspeed = measureSchema(['kias', 'kcas'], 10, 400);
 const wind = measureSchema(['kt', 'mph', 'mps'], 1, 100);
-const lengthTable = tableSchema(['m', 'ft'], 1, 20_000);
+const lengthFigures = figuresSchema(['m', 'ft'], 1, 20_000);
 const speedTable = tableSchema(['kias'], 10, 400);
 
 const windCorrection = v.strictObject({
@@ -47,8 +48,8 @@ const distanceData = {
   }),
   // Only figures to or from 50 ft (or 15 m): those to 35 ft belong to another certification and are refused.
   screenHeight: measureSchema(['ftHeight', 'mHeight'], 49, 50),
-  groundRoll: lengthTable,
-  distance: lengthTable,
+  groundRoll: lengthFigures,
+  distance: lengthFigures,
   corrections,
 };
 
@@ -102,7 +103,7 @@ export const performanceDataSchema = v.strictObject({
       use: v.picklist(['initial', 'balked landing']),
       flap: text,
       speed: speedTable,
-      rateOfClimb: tableSchema(['ftPerMin'], -3000, 6000),
+      rateOfClimb: figuresSchema(['ftPerMin'], -3000, 6000),
     }),
   ),
 }) satisfies v.GenericSchema<unknown, PerformanceData>;

@@ -1,4 +1,5 @@
 import type { Measure } from '../units/index.ts';
+import type { Figures } from './figures.ts';
 import type { Table } from './table.ts';
 
 /** How the aeroplane is flown: flap, power and technique belong to every table and to every request. */
@@ -95,9 +96,10 @@ export interface DistanceData {
   readonly includes: Includes;
   readonly associatedConditions: AssociatedConditions;
   readonly screenHeight: Measure<'ftHeight' | 'mHeight'>;
-  readonly groundRoll: Table<'m' | 'ft'>;
+  /** A chart with a panel of height serves both: the ground roll is read at no height. */
+  readonly groundRoll: Figures<'m' | 'ft'>;
   /** Take-off: from the start to the screen height. Landing: from the screen height to the stop. */
-  readonly distance: Table<'m' | 'ft'>;
+  readonly distance: Figures<'m' | 'ft'>;
   readonly corrections: Corrections;
 }
 
@@ -119,7 +121,7 @@ export interface ClimbData {
   readonly use: 'initial' | 'balked landing';
   readonly flap: string;
   readonly speed: Table<'kias'>;
-  readonly rateOfClimb: Table<'ftPerMin'>;
+  readonly rateOfClimb: Figures<'ftPerMin'>;
 }
 
 /** One aeroplane's figures as its flight manual prints them. */

@@ -2,12 +2,14 @@ import { trueAirspeed } from '../airspeed/index.ts';
 import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
 import { bracketCalibration, calibrationTable } from './calibrate.ts';
-import { inReadingUnits, rollAtEachDistance } from './consistency.ts';
+import { rollAtEachDistance } from './consistency.ts';
+import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import type { DistanceData, PerformanceData, TakeoffData } from './performance-data.ts';
-import { bracketTable, type TablePoint } from './read-table.ts';
-import { cellAt, type Table } from './table.ts';
+import type { TablePoint } from './read-table.ts';
+import { figureAt, samplesOf } from './samples.ts';
+import { cellAt } from './table.ts';
 
 /** Something about typed figures that is possible but unlikely; it points at the cell, and refuses nothing. */
 export interface Finding {
@@ -47,21 +49,21 @@ function ratioFindings(table: DistanceData, path: string, range: { min: number; 
     const ratio = cell / roll;
     if (ratio >= range.min && ratio <= range.max) return [];
     const message = `distance is ${ratio.toFixed(2)} times the ground roll; ${range.min} to ${range.max} is usual`;
-    return [{ code: 'distance-to-roll' as const, path: `${path}.distance.cells${place}`, message }];
+    return [{ code: 'distance-to-roll' as const, path: `${path}.distance.${place}`, message }];
   });
 }
 
 function accelerationFindings(data: PerformanceData, table: TakeoffData, path: string): Finding[] {
-  return gridCells(table.groundRoll).flatMap(({ place, point, cell }) => {
-    const speed_ktas =
-      cell === null ? undefined : liftOffTrueAirspeed(data, table, inReadingUnits(table.groundRoll, point));
-    if (cell === null || speed_ktas === undefined) return [];
+  return samplesOf(table.groundRoll).flatMap(({ place, point }) => {
+    const cell = figureAt(table.groundRoll, { ...point, height: 0 });
+    const speed_ktas = cell === undefined ? undefined : liftOffTrueAirspeed(data, table, point);
+    if (cell === undefined || speed_ktas === undefined) return [];
     const roll_m = convert(cell, table.groundRoll.unit, 'm') as number;
     const acceleration = ((speed_ktas * 1852) / 3600) ** 2 / (2 * roll_m);
     const { min, max } = usual.acceleration;
     if (acceleration >= min && acceleration <= max) return [];
-    const message = `reaching lift-off in ${cell} ${table.groundRoll.unit} takes ${acceleration.toFixed(2)} m/s²; ${min} to ${max} is usual: feet and metres exchanged?`;
-    return [{ code: 'acceleration' as const, path: `${path}.groundRoll.cells${place}`, message }];
+    const message = `reaching lift-off in ${Math.round(cell)} ${table.groundRoll.unit} takes ${acceleration.toFixed(2)} m/s²; ${min} to ${max} is usual: feet and metres exchanged?`;
+    return [{ code: 'acceleration' as const, path: `${path}.groundRoll.${place}`, message }];
   });
 }
 
@@ -71,14 +73,9 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: T
   const flap = data.configurations.find(({ id }) => id === table.configuration)?.flap;
   const calibration = flap === undefined ? undefined : calibrationTable(data, flap);
   if (pressureAltitude === undefined || temperature === undefined || calibration === undefined) return undefined;
-  const indicated = bracketTable(table.liftOffSpeed, point, {
-    favourableEdge: 'refuse',
-    between: 'interpolate',
-    worse: 'greater',
-    highIsFavourable: ['headwind'],
-  });
-  if (!indicated.ok) return undefined;
-  const calibrated = bracketCalibration(calibration, interpolateCell(indicated.bracket));
+  const indicated = figureAt(table.liftOffSpeed, point);
+  if (indicated === undefined) return undefined;
+  const calibrated = bracketCalibration(calibration, indicated);
   if (!calibrated.ok) return undefined;
   return trueAirspeed({
     calibratedAirspeed: interpolateCell(calibrated.bracket) as CalibratedAirspeed,
@@ -88,7 +85,9 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: T
 }
 
 /** Heavier, higher and warmer is never better; a cell that says otherwise is probably mistyped. */
-function monotonicFindings(table: Table, path: string, worse: 'greater' | 'less'): Finding[] {
+function monotonicFindings(table: Figures, path: string, worse: 'greater' | 'less'): Finding[] {
+  // The guide lines of a chart are held in order by its schema.
+  if (isChart(table)) return [];
   return gridCells(table).flatMap(({ place, indices, cell }) =>
     table.axes.flatMap((axis, k) => {
       const i = indices[k] as number;

@@ -1,4 +1,5 @@
 import { interpolateCellRecord } from '../aircraft/interpolate-cell.record.ts';
+import { interpolateCurvesRecord } from '../aircraft/interpolate-curves.record.ts';
 import { approachSpeedRecord, gustIncrementRecord } from '../airspeed/gust-addition.record.ts';
 import { loadFactorInTurnRecord } from '../airspeed/load-factor.record.ts';
 import { stallSpeedMultipleRecord, stallSpeedRecord } from '../airspeed/stall-speed.record.ts';
@@ -76,4 +77,5 @@ export const formulaRecords: readonly FormulaRecord[] = [
   requiredGradientRecord,
   heightForSpeedGainRecord,
   interpolateCellRecord,
+  interpolateCurvesRecord,
 ];

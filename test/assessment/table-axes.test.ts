@@ -19,11 +19,10 @@ function withAxis(
   const [table] = data[phase];
   if (table === undefined) throw new Error('no table in the example');
   const path = `performanceData.${phase}.0`;
-  const grown = ({ axes, unit, cells }: typeof table.distance) => ({
-    axes: [...axes, axis],
-    unit,
-    cells: along(cells, axis.values, factor),
-  });
+  const grown = (figures: typeof table.distance) => {
+    if (!('axes' in figures)) throw new Error('the example has a table');
+    return { ...figures, axes: [...figures.axes, axis], cells: along(figures.cells, axis.values, factor) };
+  };
   return { [`${path}.distance`]: grown(table.distance), [`${path}.groundRoll`]: grown(table.groundRoll) };
 }
 

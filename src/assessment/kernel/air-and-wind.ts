@@ -1,4 +1,4 @@
-import type { DistanceData } from '../../aircraft/index.ts';
+import { type DistanceData, printedRange } from '../../aircraft/index.ts';
 import {
   densityAltitude,
   humidDensityAltitude,
@@ -140,7 +140,7 @@ function creditedHeadwind(r: Recorder, situation: Situation, used: Knots): Knots
 
 /** The last headwind that the manual prints: on an axis of its tables, or in its law; none where it has neither. */
 function greatestHeadwind({ distance, corrections }: DistanceData): number {
-  const axis = distance.axes.find(({ quantity }) => quantity === 'headwind');
-  if (axis !== undefined) return Math.max(0, axis.values[axis.values.length - 1] as number);
+  const axis = printedRange(distance, 'headwind');
+  if (axis !== undefined) return Math.max(0, axis.to);
   return corrections.headwind === undefined ? 0 : inUnit(corrections.headwind.upTo, 'kt');
 }

@@ -1,4 +1,4 @@
-import type { DistanceData, TableAxis } from '../../aircraft/index.ts';
+import { type DistanceData, type PrintedRange, printedRange } from '../../aircraft/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { Conditions } from '../request/conditions.ts';
 import { inUnit, type Situation } from '../request/situation.ts';
@@ -31,13 +31,13 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
       (factor) => vary.surface(factor).verdict,
     ),
   );
-  const mass = table.distance.axes.find(({ quantity }) => quantity === 'mass');
+  const mass = printedRange(table.distance, 'mass');
   if (mass !== undefined) {
     const ends = endsOf(mass, 'kg');
     const range = { from: ends.from, to: Math.min(ends.to, inUnit(maximumMass, 'kg')) };
     found.push(breakEven({ quantity: 'mass', unit: 'kg', ...range, step: 1 }, (kg) => vary.mass(kg).verdict));
   }
-  const temperature = table.distance.axes.find(({ quantity }) => quantity === 'temperature');
+  const temperature = printedRange(table.distance, 'temperature');
   if (temperature !== undefined) {
     // Below the dew point there is no such air: under the policy of virtual temperature the range starts there.
     const byVirtual = policies.humidity === 'virtual temperature' && conditions.dewPoint_degC !== undefined;
@@ -59,14 +59,13 @@ export function breakEvens(situation: Situation, conditions: Conditions, vary: V
   return found;
 }
 
-function endsOf(axis: TableAxis, unit: 'kg' | 'degC'): { from: number; to: number } {
-  const inAxisUnit = (value: number | undefined) => convert(value as number, axis.unit, unit) as number;
-  return { from: inAxisUnit(axis.values[0]), to: inAxisUnit(axis.values[axis.values.length - 1]) };
+function endsOf({ from, to, unit }: PrintedRange, wanted: 'kg' | 'degC'): { from: number; to: number } {
+  return { from: convert(from, unit, wanted) as number, to: convert(to, unit, wanted) as number };
 }
 
 /** The last tailwind that the manual prints: on an axis of its tables, or in its law. */
 function greatestTailwind({ distance, corrections }: DistanceData): number {
-  const axis = distance.axes.find(({ quantity }) => quantity === 'headwind');
-  if (axis !== undefined) return Math.max(0, -(axis.values[0] as number));
+  const axis = printedRange(distance, 'headwind');
+  if (axis !== undefined) return Math.max(0, -axis.from);
   return corrections.tailwind === undefined ? 0 : inUnit(corrections.tailwind.upTo, 'kt');
 }

@@ -1,4 +1,3 @@
-import { bracketTable, interpolateCell } from '../../aircraft/index.ts';
 import { trueAirspeed } from '../../airspeed/index.ts';
 import {
   climbGradient,
@@ -14,7 +13,7 @@ import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { atLeast, type Judged, undetermined } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
-import { edgeReasons, noReading } from './no-reading.ts';
+import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
 import { pointOf } from './table-point.ts';
 
@@ -38,11 +37,9 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
   });
   if (climb === undefined) return none('no-climb-data', { configuration: situation.configuration });
   const point = pointOf(r, climb.rateOfClimb, situation.mass_kg, air);
-  const reading = bracketTable(climb.rateOfClimb, point, situation.reading.lessIsWorse);
-  if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [noReading(reading, 'rate of climb')] };
-  const { atEdge, ...cell } = reading.bracket;
-  for (const { code, parameters } of edgeReasons(atEdge, point, 'rate of climb')) r.decide(code, parameters);
-  const rateOfClimb = r.step('aircraft.interpolate-cell', 'rate of climb', interpolateCell, cell) as FeetPerMinute;
+  const reading = readPrinted(r, climb.rateOfClimb, point, situation.reading.lessIsWorse, 'rate of climb');
+  if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [reading.reason] };
+  const rateOfClimb = reading.value as FeetPerMinute;
   const speed = flownSpeed(situation, climb.speed, 'climb speed', 0, climb.flap);
   if (!speed.ok) return { gradient: undefined, heightLost_m: 0, missing: [speed.reason] };
   const noCalibration = (flap: string, kias: number) =>

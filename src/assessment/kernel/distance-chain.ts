@@ -1,9 +1,10 @@
 import {
   bracketTable,
   type DistanceData,
+  type Figures,
   interpolateCell,
   type SurfaceCorrection,
-  type Table,
+  type TablePoint,
 } from '../../aircraft/index.ts';
 import {
   correctedDistance,
@@ -22,7 +23,7 @@ import { convert } from '../../units/unit-table.ts';
 import { inUnit, type Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
-import { edgeReasons, noReading } from './no-reading.ts';
+import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
 import { pointOf, runsAlong } from './table-point.ts';
 
@@ -91,7 +92,7 @@ export function distanceChain(
   return chain.result();
 }
 
-interface Figures {
+interface RollAndDistance {
   readonly roll_m: Metres;
   readonly distance_m: Metres;
 }
@@ -103,7 +104,7 @@ class ChainBuilder {
   private kind: Chain['kind'] = 'value';
   private distance_m = 0 as Metres;
   private roll_m = 0 as Metres;
-  private base: Figures = { roll_m: 0 as Metres, distance_m: 0 as Metres };
+  private base: RollAndDistance = { roll_m: 0 as Metres, distance_m: 0 as Metres };
   private reading: { headwind?: number; slope?: number } = {};
   private windRoll_m = 0;
   private windDistance_m = 0;
@@ -152,27 +153,18 @@ class ChainBuilder {
     this.windDistance_m = this.distance_m;
   }
 
-  private figures(table: DistanceData, at: { headwind?: number; slope?: number }): Figures | undefined {
-    const roll_m = this.figure(table.groundRoll, 'ground roll', at);
-    const distance_m = this.figure(table.distance, 'distance', at);
+  private figures(table: DistanceData, at: { headwind?: number; slope?: number }): RollAndDistance | undefined {
+    const roll_m = this.figure(table.groundRoll, 'ground roll', { ...at, height: 0 });
+    const distance_m = this.figure(table.distance, 'distance', { ...at, height: this.situation.screen_m });
     return roll_m === undefined || distance_m === undefined ? undefined : { roll_m, distance_m };
   }
 
-  private figure(
-    table: Table<'m' | 'ft'>,
-    name: string,
-    at: { headwind?: number; slope?: number },
-  ): Metres | undefined {
-    const point = { ...pointOf(this.r, table, this.situation.mass_kg, this.air), ...at };
-    const reading = bracketTable(table, point, this.situation.reading.greaterIsWorse);
-    if (!reading.ok) {
-      this.missing.push(noReading(reading, name));
-      return undefined;
-    }
-    const { atEdge, ...cell } = reading.bracket;
-    for (const { code, parameters } of edgeReasons(atEdge, point, name)) this.r.decide(code, parameters);
-    if (this.situation.policies.betweenPrintedValues === 'next-worse') this.r.decide('read-next-worse', {});
-    return convert(this.r.step('aircraft.interpolate-cell', name, interpolateCell, cell), table.unit, 'm') as Metres;
+  private figure(figures: Figures<'m' | 'ft'>, name: string, at: TablePoint): Metres | undefined {
+    const point = { ...pointOf(this.r, figures, this.situation.mass_kg, this.air), ...at };
+    const reading = readPrinted(this.r, figures, point, this.situation.reading.greaterIsWorse, name);
+    if (reading.ok) return convert(reading.value, figures.unit, 'm') as Metres;
+    this.missing.push(reading.reason);
+    return undefined;
   }
 
   /** What a table without an axis does not carry itself: pro-rated from the set, or no figure. */

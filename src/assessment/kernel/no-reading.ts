@@ -1,4 +1,10 @@
-import { axisFacts, type NoReading, type TableAxis, type TablePoint } from '../../aircraft/index.ts';
+import {
+  axisFacts,
+  type NoChartReading,
+  type NoReading,
+  type TableAxis,
+  type TablePoint,
+} from '../../aircraft/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { Reason } from '../result/reason.ts';
 
@@ -11,6 +17,14 @@ export function noReading(reading: NoReading, table: string): Reason {
   const given = reading.reason === 'axis-missing' ? 0 : reading.at;
   const parameters = { table, quantity: axisFacts[axis.quantity].words, given, min, max, unit: axis.unit };
   return { code: reading.reason === 'not-monotonic' ? 'table-not-monotonic' : 'off-table', parameters };
+}
+
+/** Why a chart has no figure, as a reason. */
+export function noChartReading({ reason, scale, at, min, max }: NoChartReading, chart: string): Reason {
+  const parameters = { table: chart, quantity: axisFacts[scale.quantity].words, given: at, min, max, unit: scale.unit };
+  if (reason === 'off-curves')
+    return { code: 'off-curves', parameters: { table: chart, quantity: parameters.quantity } };
+  return { code: reason === 'not-monotonic' ? 'table-not-monotonic' : 'off-table', parameters };
 }
 
 /** The axes on which a table was read at its favourable edge, as reasons. */

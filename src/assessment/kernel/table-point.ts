@@ -1,11 +1,11 @@
-import type { DistanceData, Table, TablePoint } from '../../aircraft/index.ts';
+import { type DistanceData, type Figures, printedRange, type TablePoint } from '../../aircraft/index.ts';
 import { isaDeviation } from '../../atmosphere/index.ts';
 import type { Air } from './air-and-wind.ts';
 import type { Recorder } from './step.ts';
 
 /** Where a table is read today, in calm air on a level surface; the deviation from standard only where an axis asks for it. */
-export function pointOf(r: Recorder, table: Table, mass_kg: number, air: Air): TablePoint {
-  const needsDeviation = table.axes.some(({ quantity }) => quantity === 'isaDeviation');
+export function pointOf(r: Recorder, figures: Figures, mass_kg: number, air: Air): TablePoint {
+  const needsDeviation = printedRange(figures, 'isaDeviation') !== undefined;
   const { pressureAltitude_ft, tableTemperature_degC } = air;
   return {
     mass: mass_kg,
@@ -27,5 +27,5 @@ export function pointOf(r: Recorder, table: Table, mass_kg: number, air: Air): T
 
 /** Whether the distances of a table run along a quantity themselves, so that no other law may be applied for it. */
 export function runsAlong({ distance }: DistanceData, quantity: 'headwind' | 'slope'): boolean {
-  return distance.axes.some((axis) => axis.quantity === quantity);
+  return printedRange(distance, quantity) !== undefined;
 }

@@ -72,6 +72,7 @@ const texts = {
     'The next worse printed figure is taken, without interpolation, by the policy on reading tables.',
   'off-table': (p) =>
     `The ${p['table']} table ends at ${q(p['min'], p['unit'])} to ${q(p['max'], p['unit'])} of ${p['quantity']}; ${q(p['given'], p['unit'], 1)} is beyond it.`,
+  'off-curves': (p) => `The ${p['table']} chart has no curve for today's ${p['quantity']}.`,
   'table-not-monotonic': (p) =>
     `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${q(p['given'], p['unit'], 1)}.`,
   'blank-cell': (p) =>
