@@ -9,8 +9,10 @@ export const subpaths: Record<string, string> = {
   wind: 'src/wind/index.ts',
   distance: 'src/distance/index.ts',
   'flight-path': 'src/flight-path/index.ts',
+  dynamics: 'src/dynamics/index.ts',
   aircraft: 'src/aircraft/index.ts',
   assessment: 'src/assessment/index.ts',
+  study: 'src/study/index.ts',
   worksheet: 'src/worksheet/index.ts',
   register: 'src/register/index.ts',
 };

@@ -161,23 +161,41 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
     }
   }
   const { headwind, tailwind } = table.corrections;
-  if (headwind !== undefined && headwind.percentPerKnot.value > 0) {
+  const change = `${path}.corrections`;
+  if (headwind !== undefined && headwind.change.value > 0) {
     faults.push({
-      path: `${path}.corrections.headwind.percentPerKnot`,
-      message: `a headwind does not lengthen: ${headwind.percentPerKnot.value} percent`,
+      path: `${change}.headwind.change`,
+      message: `a headwind does not lengthen: ${headwind.change.value} percent`,
     });
   }
-  if (headwind !== undefined && headwind.percentPerKnot.value * headwind.upTo.value <= -80) {
+  if (headwind !== undefined && (headwind.change.value * headwind.upTo.value) / headwind.per.value <= -80) {
     faults.push({
-      path: `${path}.corrections.headwind`,
+      path: `${change}.headwind`,
       message: `${headwind.upTo.value} kt of headwind would leave less than 20 % of the distance`,
     });
   }
-  if (tailwind !== undefined && tailwind.percentPerKnot.value < 0) {
+  if (tailwind !== undefined && tailwind.change.value < 0) {
     faults.push({
-      path: `${path}.corrections.tailwind.percentPerKnot`,
-      message: `a tailwind does not shorten: ${tailwind.percentPerKnot.value} percent`,
+      path: `${change}.tailwind.change`,
+      message: `a tailwind does not shorten: ${tailwind.change.value} percent`,
     });
+  }
+  for (const key of ['headwind', 'tailwind', 'adverseSlope'] as const) {
+    const law = table.corrections[key];
+    const perUnit = law === undefined ? 0 : Math.abs(law.change.value / law.per.value);
+    if (perUnit > 25)
+      faults.push({
+        path: `${change}.${key}`,
+        message: `${perUnit.toFixed(1)} percent for each ${key === 'adverseSlope' ? 'percent' : 'knot'} is more than 25`,
+      });
+  }
+  for (const key of ['mass', 'pressureAltitude', 'temperature'] as const) {
+    if (table.corrections[key] !== undefined && table.associatedConditions[key] === undefined) {
+      faults.push({
+        path: `${change}.${key}`,
+        message: `there is nothing for it to start from: associatedConditions.${key} is missing`,
+      });
+    }
   }
   for (const { place, cell, roll } of rollAtEachDistance(table)) {
     if (roll >= cell)

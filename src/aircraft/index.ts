@@ -17,14 +17,15 @@ export type {
   LandingData,
   NamedSpeed,
   PerformanceData,
-  SlopeCorrection,
+  PrintedLaw,
+  SlopeLaw,
   StallSpeed,
   SurfaceCorrection,
   TakeoffData,
-  WindCorrection,
   WindValue,
 } from './performance-data.ts';
 export { type Finding, plausibilityFindings } from './plausibility.ts';
+export type { PrintedExample } from './printed-example.ts';
 export { type CallPanel, type ChartReading, type NoChartReading, readChart } from './read-chart.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
 export {
@@ -36,3 +37,4 @@ export {
   type TableReading,
 } from './read-table.ts';
 export type { Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';
+export { type ExampleRow, verifyExamples } from './verify-examples.ts';

@@ -10,14 +10,33 @@ const wind = measureSchema(['kt', 'mph', 'mps'], 1, 100);
 const lengthFigures = figuresSchema(['m', 'ft'], 1, 20_000);
 const speedTable = tableSchema(['kias'], 10, 400);
 
-const windCorrection = v.strictObject({
-  percentPerKnot: measureSchema(['percent'], -10, 20),
-  upTo: measureSchema(['kt'], 1, 50),
-});
+const knots = measureSchema(['kt'], 0.5, 50);
+const windLaw = v.strictObject({ change: measureSchema(['percent'], -90, 100), per: knots, upTo: knots });
 
 const corrections = v.strictObject({
-  headwind: v.exactOptional(windCorrection),
-  tailwind: v.exactOptional(windCorrection),
+  headwind: v.exactOptional(windLaw),
+  tailwind: v.exactOptional(windLaw),
+  mass: v.exactOptional(
+    v.strictObject({
+      change: measureSchema(['percent'], 0, 100),
+      per: measureSchema(['kg', 'lb'], 1, 500),
+      upTo: mass,
+    }),
+  ),
+  pressureAltitude: v.exactOptional(
+    v.strictObject({
+      change: measureSchema(['percent'], 0, 100),
+      per: measureSchema(['ftPA'], 100, 5000),
+      upTo: measureSchema(['ftPA'], -2000, 20_000),
+    }),
+  ),
+  temperature: v.exactOptional(
+    v.strictObject({
+      change: measureSchema(['percent'], 0, 100),
+      per: measureSchema(['degCDifference'], 1, 50),
+      upTo: measureSchema(['degC', 'degF'], -60, 60),
+    }),
+  ),
   surfaces: v.exactOptional(
     v.array(
       v.strictObject({
@@ -29,7 +48,12 @@ const corrections = v.strictObject({
     ),
   ),
   adverseSlope: v.exactOptional(
-    v.strictObject({ percentPerPercent: measureSchema(['percent'], 0, 25), upTo: measureSchema(['percent'], 0.1, 10) }),
+    v.strictObject({
+      change: measureSchema(['percent'], 0, 50),
+      per: measureSchema(['percent'], 0.1, 10),
+      upTo: measureSchema(['percent'], 0.1, 10),
+      percentOf: v.exactOptional(v.picklist(['distance', 'ground roll'])),
+    }),
   ),
 });
 
@@ -52,6 +76,27 @@ const distanceData = {
   distance: lengthFigures,
   corrections,
 };
+
+const printedExample = v.strictObject({
+  locator: text,
+  configuration: text,
+  of: v.picklist(['takeoff', 'landing', 'climb']),
+  at: v.strictObject({
+    mass: v.exactOptional(mass),
+    pressureAltitude: v.exactOptional(measureSchema(['ftPA'], -2000, 20_000)),
+    densityAltitude: v.exactOptional(measureSchema(['ftDA'], -5000, 25_000)),
+    temperature: v.exactOptional(measureSchema(['degC', 'degF'], -60, 60)),
+    isaDeviation: v.exactOptional(measureSchema(['degCDifference'], -60, 60)),
+    headwind: v.exactOptional(measureSchema(['kt'], -50, 50)),
+    slope: v.exactOptional(measureSchema(['percent'], -10, 10)),
+  }),
+  printed: v.strictObject({
+    groundRoll: v.exactOptional(measureSchema(['m', 'ft'], 1, 20_000)),
+    distance: v.exactOptional(measureSchema(['m', 'ft'], 1, 20_000)),
+    rateOfClimb: v.exactOptional(measureSchema(['ftPerMin'], -3000, 6000)),
+  }),
+  tolerance: numberWithin(0, 200, 'printed units'),
+});
 
 /** The schema of a performance data document. */
 export const performanceDataSchema = v.strictObject({
@@ -106,4 +151,5 @@ export const performanceDataSchema = v.strictObject({
       rateOfClimb: figuresSchema(['ftPerMin'], -3000, 6000),
     }),
   ),
+  examples: v.exactOptional(v.array(printedExample)),
 }) satisfies v.GenericSchema<unknown, PerformanceData>;

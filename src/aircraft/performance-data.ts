@@ -1,5 +1,6 @@
-import type { Measure } from '../units/index.ts';
+import type { Measure, UnitWord } from '../units/index.ts';
 import type { Figures } from './figures.ts';
+import type { PrintedExample } from './printed-example.ts';
 import type { Table } from './table.ts';
 
 /** How the aeroplane is flown: flap, power and technique belong to every table and to every request. */
@@ -61,11 +62,20 @@ export interface AssociatedConditions {
   readonly temperature?: Measure<'degC' | 'degF'>;
 }
 
-/** The manual's own wind law: a percentage of the distance for each knot, up to its last printed wind. */
-export interface WindCorrection {
-  /** Negative for a headwind that shortens. */
-  readonly percentPerKnot: Measure<'percent'>;
-  readonly upTo: Measure<'kt'>;
+/**
+ * The manual's own law as it prints it: so many percent for each so much, in a straight line, up to the last value it is
+ * printed for. `-10 % for each 9 kt, up to 18 kt` stands here in those very figures.
+ */
+export interface PrintedLaw<Per extends UnitWord, Last extends UnitWord = Per> {
+  /** Negative for what shortens. */
+  readonly change: Measure<'percent'>;
+  readonly per: Measure<Per>;
+  readonly upTo: Measure<Last>;
+}
+
+/** A slope law may be printed in percent of the ground roll; it then adds the same metres to roll and distance. */
+export interface SlopeLaw extends PrintedLaw<'percent'> {
+  readonly percentOf?: 'distance' | 'ground roll';
 }
 
 /** The manual's own figure for one surface, in percent of the distance or of the ground roll. */
@@ -76,18 +86,16 @@ export interface SurfaceCorrection {
   readonly percentOf: 'distance' | 'ground roll';
 }
 
-/** The manual's own slope law: a percentage of the distance for each percent of adverse slope. */
-export interface SlopeCorrection {
-  readonly percentPerPercent: Measure<'percent'>;
-  readonly upTo: Measure<'percent'>;
-}
-
 /** The manual's own corrections; what is absent is taken from the factor set of the request, or has no figure. */
 export interface Corrections {
-  readonly headwind?: WindCorrection;
-  readonly tailwind?: WindCorrection;
+  readonly headwind?: PrintedLaw<'kt'>;
+  readonly tailwind?: PrintedLaw<'kt'>;
+  /** Above the mass, the pressure altitude or the temperature that the associated conditions state. */
+  readonly mass?: PrintedLaw<'kg' | 'lb'>;
+  readonly pressureAltitude?: PrintedLaw<'ftPA'>;
+  readonly temperature?: PrintedLaw<'degCDifference', 'degC' | 'degF'>;
   readonly surfaces?: readonly SurfaceCorrection[];
-  readonly adverseSlope?: SlopeCorrection;
+  readonly adverseSlope?: SlopeLaw;
 }
 
 /** What take-off and landing tables have in common. */
@@ -146,4 +154,6 @@ export interface PerformanceData {
   readonly takeoff: readonly TakeoffData[];
   readonly landing: readonly LandingData[];
   readonly climb: readonly ClimbData[];
+  /** Worked examples that the manual prints; `verifyExamples` runs them against these data. */
+  readonly examples?: readonly PrintedExample[];
 }

@@ -1,6 +1,7 @@
 import { trueAirspeed } from '../airspeed/index.ts';
 import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
+import { axisFacts } from './axis.ts';
 import { bracketCalibration, calibrationTable } from './calibrate.ts';
 import { rollAtEachDistance } from './consistency.ts';
 import { type Figures, isChart } from './figures.ts';
@@ -10,10 +11,11 @@ import type { DistanceData, PerformanceData, TakeoffData } from './performance-d
 import type { TablePoint } from './read-table.ts';
 import { figureAt, samplesOf } from './samples.ts';
 import { cellAt } from './table.ts';
+import { verifyExamples } from './verify-examples.ts';
 
 /** Something about typed figures that is possible but unlikely; it points at the cell, and refuses nothing. */
 export interface Finding {
-  readonly code: 'acceleration' | 'distance-to-roll' | 'monotonic';
+  readonly code: 'acceleration' | 'distance-to-roll' | 'monotonic' | 'neighbours' | 'example';
   readonly path: string;
   readonly message: string;
 }
@@ -24,19 +26,27 @@ const usual = {
   acceleration: { min: 0.8, max: 2.5 },
   takeoffDistanceToRoll: { min: 1.5, max: 2.6 },
   landingDistanceToRoll: { min: 1.5, max: 3.5 },
+  /** As a share of what the neighbours lead to; for small figures, of the least that counts. */
+  offNeighbours: 0.12,
+  least: { m: 50, ft: 150, ftPerMin: 300 },
 } as const;
 
 /** Looks for slips of the keyboard: feet for metres, a digit too many, two rows exchanged. */
 export function plausibilityFindings(data: PerformanceData): Finding[] {
   return [
+    ...exampleFindings(data),
     ...data.takeoff.flatMap((table, i) => [
       ...ratioFindings(table, `takeoff[${i}]`, usual.takeoffDistanceToRoll),
       ...accelerationFindings(data, table, `takeoff[${i}]`),
+      ...neighbourFindings(table.groundRoll, `takeoff[${i}].groundRoll`),
+      ...neighbourFindings(table.distance, `takeoff[${i}].distance`),
       ...monotonicFindings(table.groundRoll, `takeoff[${i}].groundRoll`, 'greater'),
       ...monotonicFindings(table.distance, `takeoff[${i}].distance`, 'greater'),
     ]),
     ...data.landing.flatMap((table, i) => [
       ...ratioFindings(table, `landing[${i}]`, usual.landingDistanceToRoll),
+      ...neighbourFindings(table.groundRoll, `landing[${i}].groundRoll`),
+      ...neighbourFindings(table.distance, `landing[${i}].distance`),
       ...monotonicFindings(table.groundRoll, `landing[${i}].groundRoll`, 'greater'),
       ...monotonicFindings(table.distance, `landing[${i}].distance`, 'greater'),
     ]),
@@ -82,6 +92,41 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: T
     pressureAltitude: pressureAltitude as PressureAltitude,
     temperature: temperature as Celsius,
   });
+}
+
+/** A printed example that the data do not give back: either was mistyped. */
+function exampleFindings(data: PerformanceData): Finding[] {
+  return verifyExamples(data)
+    .filter(({ agrees }) => !agrees)
+    .map(({ locator, quantity, printed, ours, unit }) => ({
+      code: 'example' as const,
+      path: 'examples',
+      message: `${locator}: ${quantity} is printed ${printed} ${unit}, these data give ${ours === undefined ? 'none' : `${ours.toFixed(1)} ${unit}`}`,
+    }));
+}
+
+/** Printed figures lie on smooth curves: one that its two neighbours on an axis do not lead to is probably mistyped. */
+function neighbourFindings(table: Figures, path: string): Finding[] {
+  if (isChart(table)) return [];
+  return gridCells(table).flatMap(({ place, indices, cell }) =>
+    table.axes.flatMap((axis, k) => {
+      const i = indices[k] as number;
+      const at = (index: number) =>
+        cellAt(
+          table.cells,
+          indices.map((other, axisIndex) => (axisIndex === k ? index : other)),
+        );
+      if (i === 0 || i === axis.values.length - 1 || cell === null) return [];
+      const [before, after] = [at(i - 1), at(i + 1)];
+      if (before === null || after === null) return [];
+      const [x1, x0, x2] = [i - 1, i, i + 1].map((index) => axis.values[index] as number) as [number, number, number];
+      const expected = before + ((after - before) * (x0 - x1)) / (x2 - x1);
+      if (Math.abs(cell - expected) <= usual.offNeighbours * Math.max(Math.abs(expected), usual.least[table.unit]))
+        return [];
+      const message = `${cell} ${table.unit} lies off its neighbours along ${axisFacts[axis.quantity].words}, ${before} and ${after}`;
+      return [{ code: 'neighbours' as const, path: `${path}.cells${place}`, message }];
+    }),
+  );
 }
 
 /** Heavier, higher and warmer is never better; a cell that says otherwise is probably mistyped. */

@@ -16,7 +16,14 @@ export { type FactorSetId, factorSets } from './factor-sets/index.ts';
 export { type SurfaceEffect, surfaceEffect } from './factor-sets/surface-effect.ts';
 export { type LatestLiftOffInputs, latestLiftOff } from './latest-lift-off.ts';
 export { type LatestTouchdownPointInputs, latestTouchdownPoint } from './latest-touchdown.ts';
-export { type SlopeFactorInputs, slopeFactor, type WindFactorInputs, windFactor } from './linear-factor.ts';
+export {
+  type PrintedLawFactorInputs,
+  printedLawFactor,
+  type SlopeFactorInputs,
+  slopeFactor,
+  type WindFactorInputs,
+  windFactor,
+} from './linear-factor.ts';
 export { type ProRatedFactorInputs, proRatedFactor } from './pro-rated-factor.ts';
 export { type LatestRejectPointInputs, latestRejectPoint } from './reject-point.ts';
 export { type RollWithSurfaceInputs, rollWithSurface } from './roll-on-surface.ts';

@@ -1,5 +1,12 @@
 import type { FormulaRecord } from '../sources/index.ts';
-import { slopeFactor, slopeFactorDomain, windFactor, windFactorDomain } from './linear-factor.ts';
+import {
+  printedLawFactor,
+  printedLawFactorDomain,
+  slopeFactor,
+  slopeFactorDomain,
+  windFactor,
+  windFactorDomain,
+} from './linear-factor.ts';
 
 export const windFactorRecord = {
   id: 'distance.wind-factor',
@@ -42,3 +49,23 @@ export const slopeFactorRecord = {
   homogeneous: true,
   checkValues: 'published',
 } satisfies FormulaRecord<typeof slopeFactor>;
+
+export const printedLawFactorRecord = {
+  id: 'distance.printed-law-factor',
+  title: "Linear factor of a manual's own law",
+  equation: 'k = 1 + \\frac{p\\,n}{100}',
+  formula: printedLawFactor,
+  domain: printedLawFactorDomain,
+  inputs: {
+    percentPerStep: { symbol: 'p', meaning: 'change of the distance for each step' },
+    steps: { symbol: 'n', meaning: 'number of steps' },
+  },
+  outputs: { result: { symbol: 'k', unit: 'ratio', meaning: 'correction factor' } },
+  citations: [
+    { source: 'trade-practice', locator: 'percentages of a manual are read in proportion', access: 'common-practice' },
+  ],
+  homogeneous: true,
+  checkValues: {
+    nonePublished: 'a straight line; the same arithmetic as the wind factor, whose published examples are checked',
+  },
+} satisfies FormulaRecord<typeof printedLawFactor>;

@@ -24,6 +24,19 @@ export interface SlopeFactorInputs {
   readonly percentPerPercent: Percent;
 }
 
+/** Inputs of {@link printedLawFactor}. */
+export interface PrintedLawFactorInputs {
+  /** Change of the distance for each step. */
+  readonly percentPerStep: Percent;
+  /** How many steps; parts of a step count in proportion. */
+  readonly steps: Ratio;
+}
+
+export const printedLawFactorDomain = {
+  percentPerStep: { unit: 'percent', min: 0, max: 100, source: 'library range, adverse laws only' },
+  steps: { unit: 'ratio', min: 0, max: 20, source: 'library range' },
+} satisfies Domain<PrintedLawFactorInputs>;
+
 export const windFactorDomain = {
   wind: { unit: 'kt', min: 0, max: 50, source: 'library range' },
   percentPerKnot: { unit: 'percent', min: -10, max: 25, source: 'library range' },
@@ -79,6 +92,27 @@ export function slopeFactor(x: SlopeFactorInputs): Ratio {
   const { slope: slope_percent, percentPerPercent }: Numbers<SlopeFactorInputs> = x;
   const factor = 1 + (percentPerPercent * slope_percent) / 100;
   if (factor < leastFactor) refuseSmallFactor('slope', slope_percent, 'percent', percentPerPercent);
+  return factor as Ratio;
+}
+
+/**
+ * Correction factor of a law that a manual prints in steps and draws as a straight line through them.
+ *
+ * k = 1 + p n / 100: p the change of the distance in percent for each step, n the number of steps, parts of steps included.
+ *
+ * @param x - `percentPerStep` 0 % to 100 %, `steps` 0 to 20.
+ * @returns The correction factor.
+ * @throws {@link DomainError} when a parameter is not within its range.
+ * @record distance.printed-law-factor
+ *
+ * @example
+ * printedLawFactor({ percentPerStep: percent(10), steps: ratio(1.5) }) // ≈ 1.15 ± 0.000001
+ */
+export function printedLawFactor(x: PrintedLawFactorInputs): Ratio {
+  demand('percentPerStep', x.percentPerStep, printedLawFactorDomain.percentPerStep);
+  demand('steps', x.steps, printedLawFactorDomain.steps);
+  const { percentPerStep, steps }: Numbers<PrintedLawFactorInputs> = x;
+  const factor = 1 + (percentPerStep * steps) / 100;
   return factor as Ratio;
 }
 

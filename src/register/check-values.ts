@@ -15,9 +15,37 @@ import correctedDistance from '../distance/corrected-distance.check-values.json'
 import linearFactor from '../distance/linear-factor.check-values.json' with { type: 'json' };
 import proRatedFactor from '../distance/pro-rated-factor.check-values.json' with { type: 'json' };
 import speedFactor from '../distance/speed-factor.check-values.json' with { type: 'json' };
+import aerodynamicRollTerm from '../dynamics/aerodynamic-roll-term.check-values.json' with { type: 'json' };
+import airborneDistance from '../dynamics/airborne-distance.check-values.json' with { type: 'json' };
+import approachDistance from '../dynamics/approach-distance.check-values.json' with { type: 'json' };
+import dragCoefficientNearGround from '../dynamics/drag-coefficient-near-ground.check-values.json' with {
+  type: 'json',
+};
+import flare from '../dynamics/flare.check-values.json' with { type: 'json' };
+import flightPathRadius from '../dynamics/flight-path-radius.check-values.json' with { type: 'json' };
+import groundEffectFactor from '../dynamics/ground-effect-factor.check-values.json' with { type: 'json' };
+import groundRoll from '../dynamics/ground-roll.check-values.json' with { type: 'json' };
+import groundRollByIntegration from '../dynamics/ground-roll-by-integration.check-values.json' with { type: 'json' };
+import groundRollShortForm from '../dynamics/ground-roll-short-form.check-values.json' with { type: 'json' };
+import rollFromForceTerms from '../dynamics/roll-from-force-terms.check-values.json' with { type: 'json' };
+import rotationDistance from '../dynamics/rotation-distance.check-values.json' with { type: 'json' };
+import aimingPoint from '../flight-path/aiming-point.check-values.json' with { type: 'json' };
 import landingDistanceLost from '../flight-path/approach-obstacle.check-values.json' with { type: 'json' };
+import bestClimbSpeeds from '../flight-path/best-climb-speeds.check-values.json' with { type: 'json' };
+import ceiling from '../flight-path/ceiling.check-values.json' with { type: 'json' };
 import climbGradient from '../flight-path/climb-gradient.check-values.json' with { type: 'json' };
+import crossoverWind from '../flight-path/crossover-wind.check-values.json' with { type: 'json' };
+import gradientAngle from '../flight-path/gradient-angle.check-values.json' with { type: 'json' };
+import heightAtDistance from '../flight-path/height-at-distance.check-values.json' with { type: 'json' };
 import obstacleClearance from '../flight-path/obstacle-clearance.check-values.json' with { type: 'json' };
+import pathAngle from '../flight-path/path-angle.check-values.json' with { type: 'json' };
+import procedureClimbGradient from '../flight-path/procedure-climb-gradient.check-values.json' with { type: 'json' };
+import procedureDesignGradient from '../flight-path/procedure-design-gradient.check-values.json' with { type: 'json' };
+import procedureGradientRounding from '../flight-path/procedure-gradient-rounding.check-values.json' with {
+  type: 'json',
+};
+import rateForGradient from '../flight-path/rate-for-gradient.check-values.json' with { type: 'json' };
+import rateOfDescent from '../flight-path/rate-of-descent.check-values.json' with { type: 'json' };
 import requiredGradient from '../flight-path/required-gradient.check-values.json' with { type: 'json' };
 import northConversion from '../magnetism/conversion.check-values.json' with { type: 'json' };
 import magneticVariation from '../magnetism/variation.check-values.json' with { type: 'json' };
@@ -51,6 +79,30 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   climbGradient,
   obstacleClearance,
   requiredGradient,
+  aimingPoint,
+  bestClimbSpeeds,
+  ceiling,
+  crossoverWind,
+  gradientAngle,
+  heightAtDistance,
+  pathAngle,
+  procedureClimbGradient,
+  procedureDesignGradient,
+  procedureGradientRounding,
+  rateForGradient,
+  rateOfDescent,
+  aerodynamicRollTerm,
+  airborneDistance,
+  approachDistance,
+  dragCoefficientNearGround,
+  flare,
+  flightPathRadius,
+  groundEffectFactor,
+  groundRollByIntegration,
+  groundRollShortForm,
+  groundRoll,
+  rollFromForceTerms,
+  rotationDistance,
   interpolateCell,
 ];
 

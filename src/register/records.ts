@@ -15,17 +15,61 @@ import { accelerationCheckSpeedRecord } from '../distance/acceleration-check.rec
 import { correctedDistanceRecord } from '../distance/corrected-distance.record.ts';
 import { latestLiftOffRecord } from '../distance/latest-lift-off.record.ts';
 import { latestTouchdownPointRecord } from '../distance/latest-touchdown.record.ts';
-import { slopeFactorRecord, windFactorRecord } from '../distance/linear-factor.record.ts';
+import { printedLawFactorRecord, slopeFactorRecord, windFactorRecord } from '../distance/linear-factor.record.ts';
 import { proRatedFactorRecord } from '../distance/pro-rated-factor.record.ts';
 import { latestRejectPointRecord } from '../distance/reject-point.record.ts';
 import { rollWithSurfaceRecord } from '../distance/roll-on-surface.record.ts';
 import { speedFactorRecord } from '../distance/speed-factor.record.ts';
+import { aerodynamicRollTermRecord } from '../dynamics/aerodynamic-roll-term.record.ts';
+import { airborneDistanceInArcRecord, airborneDistanceRecord } from '../dynamics/airborne-distance.record.ts';
+import { approachDistanceRecord } from '../dynamics/approach-distance.record.ts';
+import { brakedRollRecord } from '../dynamics/braked-roll.record.ts';
+import { dragCoefficientNearGroundRecord } from '../dynamics/drag-coefficient-near-ground.record.ts';
+import { effectiveThrustRecord } from '../dynamics/effective-thrust.record.ts';
+import { flareDistanceRecord, flareHeightRecord } from '../dynamics/flare.record.ts';
+import { flightPathRadiusRecord } from '../dynamics/flight-path-radius.record.ts';
+import { groundEffectFactorRecord } from '../dynamics/ground-effect-factor.record.ts';
+import { groundRollRecord } from '../dynamics/ground-roll.record.ts';
+import { groundRollByIntegrationRecord } from '../dynamics/ground-roll-by-integration.record.ts';
+import { groundRollShortFormRecord } from '../dynamics/ground-roll-short-form.record.ts';
+import { powerLapseRecord } from '../dynamics/power-lapse.record.ts';
+import { rollFromForceTermsRecord } from '../dynamics/roll-from-force-terms.record.ts';
+import { rollRatioRecord } from '../dynamics/roll-ratio.record.ts';
+import { rotationDistanceRecord } from '../dynamics/rotation-distance.record.ts';
+import { aimingPointDistanceRecord, aimingPointPastThresholdRecord } from '../flight-path/aiming-point.record.ts';
 import { landingDistanceLostRecord } from '../flight-path/approach-obstacle.record.ts';
+import {
+  bestAngleSpeedInWindRecord,
+  bestAngleSpeedRecord,
+  bestRateSpeedRecord,
+  rateFromThrustRecord,
+} from '../flight-path/best-climb-speeds.record.ts';
+import {
+  absoluteCeilingRecord,
+  rateAtDensityAltitudeRecord,
+  serviceCeilingRecord,
+  timeToClimbRecord,
+} from '../flight-path/ceiling.record.ts';
 import { climbGradientRecord } from '../flight-path/climb-gradient.record.ts';
+import { crossoverWindRecord } from '../flight-path/crossover-wind.record.ts';
+import { gradientAngleRecord, gradientFromAngleRecord } from '../flight-path/gradient-angle.record.ts';
+import { heightAtDistanceRecord } from '../flight-path/height-at-distance.record.ts';
+import { lateralSemiWidthRecord } from '../flight-path/lateral-semi-width.record.ts';
 import { latestPathStartRecord } from '../flight-path/latest-path-start.record.ts';
 import { obstacleClearanceRecord } from '../flight-path/obstacle-clearance.record.ts';
+import { pathAngleForClearanceRecord, steepestPathRecord } from '../flight-path/path-angle.record.ts';
+import {
+  altitudeRestrictionGradientRecord,
+  procedureClimbGradientCivilRecord,
+  procedureClimbGradientMilitaryRecord,
+} from '../flight-path/procedure-climb-gradient.record.ts';
+import { procedureDesignGradientRecord } from '../flight-path/procedure-design-gradient.record.ts';
+import { procedureGradientRoundedUpRecord } from '../flight-path/procedure-gradient-rounding.record.ts';
+import { rateForGradientRecord } from '../flight-path/rate-for-gradient.record.ts';
+import { rateOfDescentAlongPathRecord, rateOfDescentRecord } from '../flight-path/rate-of-descent.record.ts';
 import { requiredGradientRecord } from '../flight-path/required-gradient.record.ts';
 import { heightForSpeedGainRecord } from '../flight-path/speed-change-height.record.ts';
+import { stillAirGradientRecord } from '../flight-path/still-air-gradient.record.ts';
 import { magneticFromTrueRecord, trueFromMagneticRecord } from '../magnetism/conversion.record.ts';
 import { magneticVariationRecord } from '../magnetism/variation.record.ts';
 import type { FormulaRecord } from '../sources/index.ts';
@@ -64,18 +108,63 @@ export const formulaRecords: readonly FormulaRecord[] = [
   correctedDistanceRecord,
   latestLiftOffRecord,
   latestTouchdownPointRecord,
+  printedLawFactorRecord,
   slopeFactorRecord,
   windFactorRecord,
   proRatedFactorRecord,
   latestRejectPointRecord,
   rollWithSurfaceRecord,
   speedFactorRecord,
+  aimingPointDistanceRecord,
+  aimingPointPastThresholdRecord,
   landingDistanceLostRecord,
+  bestAngleSpeedRecord,
+  bestRateSpeedRecord,
+  rateFromThrustRecord,
+  bestAngleSpeedInWindRecord,
+  absoluteCeilingRecord,
+  serviceCeilingRecord,
+  rateAtDensityAltitudeRecord,
+  timeToClimbRecord,
   climbGradientRecord,
+  crossoverWindRecord,
+  gradientAngleRecord,
+  gradientFromAngleRecord,
+  heightAtDistanceRecord,
+  lateralSemiWidthRecord,
   latestPathStartRecord,
   obstacleClearanceRecord,
+  pathAngleForClearanceRecord,
+  steepestPathRecord,
+  procedureClimbGradientCivilRecord,
+  procedureClimbGradientMilitaryRecord,
+  altitudeRestrictionGradientRecord,
+  procedureDesignGradientRecord,
+  procedureGradientRoundedUpRecord,
+  rateForGradientRecord,
+  rateOfDescentRecord,
+  rateOfDescentAlongPathRecord,
   requiredGradientRecord,
   heightForSpeedGainRecord,
+  stillAirGradientRecord,
+  aerodynamicRollTermRecord,
+  airborneDistanceInArcRecord,
+  airborneDistanceRecord,
+  approachDistanceRecord,
+  brakedRollRecord,
+  dragCoefficientNearGroundRecord,
+  effectiveThrustRecord,
+  flareHeightRecord,
+  flareDistanceRecord,
+  flightPathRadiusRecord,
+  groundEffectFactorRecord,
+  groundRollByIntegrationRecord,
+  groundRollShortFormRecord,
+  groundRollRecord,
+  powerLapseRecord,
+  rollFromForceTermsRecord,
+  rollRatioRecord,
+  rotationDistanceRecord,
   interpolateCellRecord,
   interpolateCurvesRecord,
 ];

@@ -33,6 +33,41 @@ export const bibliography = {
     publisher: 'Federal Aviation Administration',
     edition: '2024 (the locator names another where it differs)',
   },
+  'faa-8260-rnavdep': {
+    title: 'Order 8260.RNAVDEP, area navigation departure procedures',
+    publisher: 'Federal Aviation Administration',
+    edition: 'draft of 1997, copy seen',
+  },
+  'faa-descent-table': {
+    title: 'Table of rates of descent by path angle and ground speed, for instrument approach charts',
+    publisher: 'Federal Aviation Administration',
+    edition: 'as reproduced in full in a book on instrument flying of 1987',
+  },
+  'cfr-14-23': {
+    title: '14 CFR Part 23, Airworthiness Standards: Normal Category Airplanes',
+    publisher: 'United States Government',
+    edition: '2024 (the locator names another where it differs)',
+  },
+  'sfar-23': {
+    title: 'Special Federal Aviation Regulation No. 23',
+    publisher: 'United States Government',
+    edition: 'copy seen, undated',
+  },
+  'easa-cs-vla': {
+    title: 'Certification Specifications for Very Light Aeroplanes, CS-VLA',
+    publisher: 'EASA',
+    edition: 'not seen',
+  },
+  'easa-cs-23': {
+    title: 'Certification Specifications for Normal Category Aeroplanes, CS-23',
+    publisher: 'EASA',
+    edition: 'to Amendment 4, not seen',
+  },
+  'astm-f2245': {
+    title: 'F2245, Specification for Design and Performance of a Light Sport Airplane',
+    publisher: 'ASTM International',
+    edition: 'not seen',
+  },
   'lsa-aoi-crosswind': {
     title: 'A light-sport aircraft operating instructions, section on wind components',
     publisher: 'a light-aircraft maker',
@@ -52,6 +87,11 @@ export const bibliography = {
     title: 'Annex 3, Meteorological Service for International Air Navigation',
     publisher: 'ICAO',
     edition: 'draft of Attachment C seen',
+  },
+  'icao-8168': {
+    title: 'Procedures for Air Navigation Services, Aircraft Operations, Doc 8168',
+    publisher: 'ICAO',
+    edition: 'Volumes I and II, extracts seen, undated',
   },
   'icao-7488': {
     title: 'Manual of the ICAO Standard Atmosphere, Doc 7488',
@@ -103,6 +143,51 @@ export const bibliography = {
     title: 'A common light-aircraft handbook, performance section',
     publisher: 'a light-aircraft maker',
     edition: 'undated, as quoted by others',
+  },
+  'college-climb-notes': {
+    title: 'College notes on aircraft performance, time to climb with a rate that falls linearly',
+    publisher: 'none',
+    edition: 'undated',
+  },
+  'anderson-aircraft-performance': {
+    title: 'Aircraft Performance and Design (J. D. Anderson), chapter 6',
+    publisher: 'McGraw-Hill',
+    edition: 'public copy, undated',
+  },
+  'anderson-introduction': {
+    title: 'Introduction to Flight (J. D. Anderson), chapter 6, as given in an open textbook companion',
+    publisher: 'McGraw-Hill',
+    edition: 'inputs of the examples seen',
+  },
+  'raymer-aircraft-design': {
+    title: 'Aircraft Design: A Conceptual Approach (D. P. Raymer)',
+    publisher: 'AIAA',
+    edition: 'not seen; each figure says how it is known',
+  },
+  'take-off-course-notes': {
+    title: 'Notes on the friction of the wheels in an aerospace course on take-off (W. H. Mason)',
+    publisher: 'Virginia Polytechnic Institute and State University',
+    edition: 'undated',
+  },
+  'performance-lecture-notes': {
+    title: 'Lecture notes on aircraft performance, part 15, ground roll (F. H. Lutze)',
+    publisher: 'Virginia Polytechnic Institute and State University',
+    edition: 'undated',
+  },
+  'take-off-tutorial': {
+    title: 'Tutorial AER1011 of a university course, take-off run of a jet of 10 t',
+    publisher: 'a university',
+    edition: 'undated',
+  },
+  'flight-test-textbook': {
+    title: 'A textbook on flight testing, ground roll',
+    publisher: 'unknown',
+    edition: 'equation 3.22 seen',
+  },
+  'gagg-farrar-1934': {
+    title: 'Work on the altitude performance of aircraft engines (Gagg and Farrar)',
+    publisher: 'SAE',
+    edition: '1934, not seen',
   },
   mathematics: { title: 'Plane trigonometry and elementary mechanics', publisher: 'none', edition: 'none' },
   'trade-practice': {

@@ -1,3 +1,4 @@
+export { type FeetPerSecondSquared, ftPerS2, type MetresPerSecondSquared, mps2 } from './acceleration.ts';
 export {
   type Degrees,
   degLatitude,
@@ -10,10 +11,13 @@ export {
   radians,
   radiansFromDegrees,
 } from './angle.ts';
+export { m2, type SquareMetres } from './area.ts';
 export { type DecimalYear, decimalYear, decimalYearFromDate } from './date.ts';
 export {
   type KilogramsPerCubicMetre,
   kgPerM3,
+  type SlugsPerCubicFoot,
+  slugPerFt3,
 } from './density.ts';
 export {
   degEast,
@@ -27,6 +31,7 @@ export {
 } from './direction.ts';
 export { type Bound, type Domain, demand, demandEach } from './domain.ts';
 export { DomainError, type DomainErrorDetail } from './domain-error.ts';
+export { type KilogramsPerMetre, kgPerM, type Newtons, newtons } from './force.ts';
 export {
   type FormatOptions,
   formatAcrossRunway,
@@ -36,6 +41,12 @@ export {
   formatSlope,
   formatValue,
 } from './format.ts';
+export {
+  type PerFootPerSecondSquared,
+  type PerMetrePerSecondSquared,
+  s2PerFt2,
+  s2PerM2,
+} from './inverse-speed-squared.ts';
 export {
   type DensityAltitude,
   type Elevation,
@@ -111,6 +122,7 @@ export { roundDown, roundUp } from './rounding.ts';
 export {
   type CalibratedAirspeed,
   type EquivalentAirspeed,
+  ftPerSTAS,
   type GroundSpeed,
   type IndicatedAirspeed,
   type Knots,
@@ -128,7 +140,12 @@ export {
   milesPerHourFromKnots,
   mph,
   mps,
+  mpsTAS,
   type TrueAirspeed,
+  type TrueAirspeedInFeetPerSecond,
+  type TrueAirspeedInMetresPerSecond,
+  trueAirspeedFromMetresPerSecond,
+  trueAirspeedInMetresPerSecondFromKnots,
 } from './speed.ts';
 export type { Numbers, Quantity, Tag, UnitOf, Untagged } from './tag.ts';
 export {
@@ -162,3 +179,4 @@ export {
   ftPerMin,
   mpsVertical,
 } from './vertical-speed.ts';
+export { lbfPerFt2, type NewtonsPerSquareMetre, NPerM2, type PoundsForcePerSquareFoot } from './wing-loading.ts';

@@ -17,6 +17,10 @@ export type CalibratedAirspeed = Quantity<'kcas'>;
 export type EquivalentAirspeed = Quantity<'keas'>;
 /** A true airspeed in knots: through the air. */
 export type TrueAirspeed = Quantity<'ktas'>;
+/** A true airspeed in metres per second. */
+export type TrueAirspeedInMetresPerSecond = Quantity<'mpsTAS'>;
+/** A true airspeed in feet per second. */
+export type TrueAirspeedInFeetPerSecond = Quantity<'ftPerSTAS'>;
 /** A ground speed in knots. */
 export type GroundSpeed = Quantity<'ktGS'>;
 
@@ -112,6 +116,32 @@ export function ktas(value: Untagged): TrueAirspeed {
 }
 
 /**
+ * A true airspeed in metres per second.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * mpsTAS(30) // => 30
+ */
+export function mpsTAS(value: Untagged): TrueAirspeedInMetresPerSecond {
+  return tagged(value, 'mpsTAS');
+}
+
+/**
+ * A true airspeed in feet per second.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * ftPerSTAS(100) // => 100
+ */
+export function ftPerSTAS(value: Untagged): TrueAirspeedInFeetPerSecond {
+  return tagged(value, 'ftPerSTAS');
+}
+
+/**
  * A ground speed in knots.
  *
  * @param value - A bare number; one that already has a unit does not compile.
@@ -166,4 +196,26 @@ export function knotsFromMetresPerSecond(value: MetresPerSecond): Knots {
 export function metresPerSecondFromKnots(value: Knots): MetresPerSecond {
   const x: number = value;
   return ((x * 1852) / 3600) as MetresPerSecond;
+}
+
+/**
+ * A true airspeed given in metres per second, in knots (1 kt = 1852 m in 3600 s exactly).
+ *
+ * @example
+ * trueAirspeedFromMetresPerSecond(mpsTAS(30)) // ≈ 58.315 ± 0.001
+ */
+export function trueAirspeedFromMetresPerSecond(value: TrueAirspeedInMetresPerSecond): TrueAirspeed {
+  const x: number = value;
+  return ((x * 3600) / 1852) as TrueAirspeed;
+}
+
+/**
+ * A true airspeed given in knots, in metres per second (1 kt = 1852 m in 3600 s exactly).
+ *
+ * @example
+ * trueAirspeedInMetresPerSecondFromKnots(ktas(60)) // ≈ 30.867 ± 0.001
+ */
+export function trueAirspeedInMetresPerSecondFromKnots(value: TrueAirspeed): TrueAirspeedInMetresPerSecond {
+  const x: number = value;
+  return ((x * 1852) / 3600) as TrueAirspeedInMetresPerSecond;
 }

@@ -29,8 +29,8 @@ function document() {
     },
     screenHeight: measure(50, 'ftHeight'),
     corrections: {
-      headwind: { percentPerKnot: measure(-1, 'percent'), upTo: measure(15, 'kt') },
-      tailwind: { percentPerKnot: measure(5, 'percent'), upTo: measure(10, 'kt') },
+      headwind: { change: measure(-1, 'percent'), per: measure(1, 'kt'), upTo: measure(15, 'kt') },
+      tailwind: { change: measure(5, 'percent'), per: measure(1, 'kt'), upTo: measure(10, 'kt') },
     } as Record<string, unknown>,
   };
   return structuredClone({
@@ -253,29 +253,29 @@ describe('readPerformanceData', () => {
     [
       'a headwind law without its last printed wind',
       'takeoff.0.corrections.headwind',
-      { percentPerKnot: measure(-1, 'percent') },
+      { change: measure(-1, 'percent'), per: measure(1, 'kt') },
       'takeoff[0].corrections.headwind.upTo',
       /missing/,
     ],
     [
       'a headwind law that lengthens',
-      'takeoff.0.corrections.headwind.percentPerKnot.value',
+      'takeoff.0.corrections.headwind.change.value',
       1,
-      'takeoff[0].corrections.headwind.percentPerKnot',
+      'takeoff[0].corrections.headwind.change',
       /does not lengthen/,
     ],
     [
       'a headwind law that leaves nothing',
-      'takeoff.0.corrections.headwind.percentPerKnot.value',
+      'takeoff.0.corrections.headwind.change.value',
       -6,
       'takeoff[0].corrections.headwind',
       /less than 20 %/,
     ],
     [
       'a tailwind law that shortens',
-      'takeoff.0.corrections.tailwind.percentPerKnot.value',
+      'takeoff.0.corrections.tailwind.change.value',
       -5,
-      'takeoff[0].corrections.tailwind.percentPerKnot',
+      'takeoff[0].corrections.tailwind.change',
       /does not shorten/,
     ],
     [

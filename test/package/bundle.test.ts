@@ -46,7 +46,10 @@ const registerText = [
   ...formulaRecords.flatMap(({ equation }) => equation),
   ...checkValues.flatMap(({ id, note }) => (note === undefined ? [id] : [id, note])),
   ...Object.values(bibliography).map(({ title }) => title),
-].filter((text) => text.length >= 10);
+]
+  // The head is enough to know a text by, and an equation may end in a part that several share.
+  .map((text) => text.slice(0, 40))
+  .filter((text) => text.length >= 10);
 
 function registerTextIn(text: string): string[] {
   const plain = text.replaceAll('\\\\', '\\');
@@ -86,7 +89,8 @@ describe('what an import costs an app', () => {
     const register = await bundle(
       `export * from 'groundroll/register';\nexport { bibliography } from 'groundroll/sources';`,
     );
-    expect(registerTextIn(register.text).length).toBe(registerText.length);
+    const shown = new Set(registerTextIn(register.text));
+    expect(registerText.filter((words) => !shown.has(words))).toEqual([]);
     const names = Object.keys(recorded).filter((label) => !/^groundroll\/(register|worksheet) /.test(label));
     const lines = names.map((label, i) =>
       label.replace(/^(\S+) (\S+)$/, (_, from, name) => `export { ${name} as _${i} } from '${from}';`),

@@ -16,6 +16,7 @@ const pairs: readonly (readonly [Conversion, Conversion, UnitWord, UnitWord, num
   [units.heightInMetresFromFeet, units.heightFromMetres, 'ftHeight', 'mHeight', 1, 0.3048],
   [units.pressureAltitudeInMetresFromFeet, units.pressureAltitudeFromMetres, 'ftPA', 'mPA', 1, 0.3048],
   [units.metresPerSecondFromKnots, units.knotsFromMetresPerSecond, 'kt', 'mps', 3600, 1852],
+  [units.trueAirspeedInMetresPerSecondFromKnots, units.trueAirspeedFromMetresPerSecond, 'ktas', 'mpsTAS', 3600, 1852],
   [units.knotsFromMilesPerHour, units.milesPerHourFromKnots, 'mph', 'kt', 1852, 1609.344],
   [
     units.climbInMetresPerSecondFromFeetPerMinute,

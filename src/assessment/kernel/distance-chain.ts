@@ -3,6 +3,7 @@ import {
   type DistanceData,
   type Figures,
   interpolateCell,
+  type PrintedLaw,
   type SurfaceCorrection,
   type TablePoint,
 } from '../../aircraft/index.ts';
@@ -10,8 +11,10 @@ import {
   correctedDistance,
   type FactorKind,
   type FactorOrigin,
+  printedLawFactor,
   proRatedFactor,
   rollWithSurface,
+  type SteppedRule,
   type Surface,
   slopeFactor,
   surfaceEffect,
@@ -19,7 +22,7 @@ import {
   windFactor,
 } from '../../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
-import { convert } from '../../units/unit-table.ts';
+import { convert, type UnitWord } from '../../units/unit-table.ts';
 import { inUnit, type Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
@@ -120,6 +123,12 @@ class ChainBuilder {
     return { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m };
   }
 
+  /** One more factor that is a bound: two bounds the same way stay one, two opposite ways prove nothing. */
+  private bound(kind: Chain['kind']): void {
+    if (kind === 'value' || kind === this.kind) return;
+    this.kind = this.kind === 'value' ? kind : 'no bound';
+  }
+
   miss(code: Reason['code'], parameters: Reason['parameters']): void {
     this.missing.push({ code, parameters });
   }
@@ -167,42 +176,77 @@ class ChainBuilder {
     return undefined;
   }
 
-  /** What a table without an axis does not carry itself: pro-rated from the set, or no figure. */
+  /** What a table without an axis does not carry itself: the manual's own law, else pro-rated from the set, else no figure. */
   coverMissingAxes(table: DistanceData): void {
-    const { associatedConditions: stated } = table;
+    const { associatedConditions: stated, corrections } = table;
     const { set, phase, mass_kg } = this.situation;
+    const { pressureAltitude_ft, tableTemperature_degC } = this.air;
+    const named = { table: phaseWords[phase] };
     if (stated.mass !== undefined) {
       const limit_kg = inUnit(stated.mass, 'kg');
-      this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', {
-        table: phaseWords[phase],
-        limit_kg,
-      });
+      const law = printedLaw(corrections.mass, 'kg', 'kg');
+      const parameters = { ...named, limit_kg };
+      if (law !== undefined) this.printed('mass', law, mass_kg, limit_kg, 'mass-not-covered', parameters);
+      else this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', parameters);
     }
     if (stated.pressureAltitude !== undefined) {
       const limit_ft = inUnit(stated.pressureAltitude, 'ftPA');
-      this.stepped(
-        'elevation',
-        set[phase].elevation,
-        this.air.pressureAltitude_ft - limit_ft,
-        'elevation-not-covered',
-        { table: phaseWords[phase], limit_ft },
-      );
+      const law = printedLaw(corrections.pressureAltitude, 'ftPA', 'ftPA');
+      const parameters = { ...named, limit_ft };
+      if (law !== undefined)
+        this.printed('elevation', law, pressureAltitude_ft, limit_ft, 'elevation-not-covered', parameters);
+      else
+        this.stepped(
+          'elevation',
+          set[phase].elevation,
+          pressureAltitude_ft - limit_ft,
+          'elevation-not-covered',
+          parameters,
+        );
     }
     if (stated.temperature !== undefined) {
       const limit_degC = inUnit(stated.temperature, 'degC');
-      this.stepped(
-        'temperature',
-        set[phase].temperature,
-        this.air.tableTemperature_degC - limit_degC,
-        'temperature-not-covered',
-        { table: phaseWords[phase], limit_degC },
-      );
+      const law = printedLaw(corrections.temperature, 'degCDifference', 'degC');
+      const parameters = { ...named, limit_degC };
+      if (law !== undefined)
+        this.printed('temperature', law, tableTemperature_degC, limit_degC, 'temperature-not-covered', parameters);
+      else
+        this.stepped(
+          'temperature',
+          set[phase].temperature,
+          tableTemperature_degC - limit_degC,
+          'temperature-not-covered',
+          parameters,
+        );
     }
+  }
+
+  /** A law of the manual holds as printed, in a straight line, up to its last value; beyond that there is no figure. */
+  private printed(
+    step: 'mass' | 'elevation' | 'temperature',
+    law: PlainLaw,
+    today: number,
+    from: number,
+    code: Reason['code'],
+    parameters: Reason['parameters'],
+  ): void {
+    if (today <= from) return;
+    if (today > law.upTo + 1e-9) {
+      this.miss(code, parameters);
+      return;
+    }
+    const inputs = { percentPerStep: law.change as Percent, steps: ((today - from) / law.per) as Ratio };
+    this.r.decide('law-of-manual', { quantity: step });
+    this.multiply(
+      step,
+      this.r.step('distance.printed-law-factor', `factor for ${step}`, printedLawFactor, inputs),
+      'both',
+    );
   }
 
   private stepped(
     step: 'mass' | 'elevation' | 'temperature' | 'wind',
-    rule: (FactorOrigin & { factorPerStep: number; step: number }) | undefined,
+    rule: SteppedRule | undefined,
     excess: number,
     code: Reason['code'],
     parameters: Reason['parameters'],
@@ -220,6 +264,7 @@ class ChainBuilder {
     const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: steps as Ratio };
     this.multiply(step, this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs), 'both');
     this.used.push(rule);
+    this.bound(rule.kind ?? 'value');
   }
 
   wind(table: DistanceData, wind_kt: number): void {
@@ -228,7 +273,10 @@ class ChainBuilder {
       const cap_kt = inUnit(law.upTo, 'kt');
       const amount = Math.abs(wind_kt);
       if (wind_kt < 0 && amount > cap_kt) this.miss('tailwind-beyond-manual', { wind_kt: amount, cap_kt });
-      const inputs = { wind: Math.min(amount, cap_kt) as Knots, percentPerKnot: law.percentPerKnot.value as Percent };
+      const inputs = {
+        wind: Math.min(amount, cap_kt) as Knots,
+        percentPerKnot: (law.change.value / inUnit(law.per, 'kt')) as Percent,
+      };
       this.multiply('wind', this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
     } else if (wind_kt < 0) {
       const { set, phase } = this.situation;
@@ -278,7 +326,7 @@ class ChainBuilder {
     const isRaised = factor < least;
     if (isRaised) this.r.decide('surface-not-below-manual', { surface: surface.kind });
     // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
-    this.kind = isRaised && effect.kind !== 'value' ? 'at-least' : effect.kind;
+    this.bound(isRaised && effect.kind !== 'value' ? 'at-least' : effect.kind);
     if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
   }
 
@@ -299,16 +347,20 @@ class ChainBuilder {
     }
     const manual = table.corrections.adverseSlope;
     const rule = set[phase].slope;
-    const limit_percent = manual === undefined ? rule.upTo : inUnit(manual.upTo, 'percent');
+    const limit_percent = manual === undefined ? rule?.upTo : inUnit(manual.upTo, 'percent');
+    if (limit_percent === undefined) {
+      this.miss('slope-no-factor', { slope_percent: runway.slope_percent });
+      return;
+    }
     const shown = { slope_percent: runway.slope_percent, limit_percent };
-    if (adverse > limit_percent && (manual !== undefined || rule.beyond === 'no figure')) {
+    if (adverse > limit_percent && (manual !== undefined || rule?.beyond === 'no figure')) {
       this.miss(manual === undefined ? 'slope-beyond-set' : 'slope-beyond-manual', shown);
       return;
     }
     const percentPerPercent = (
-      manual === undefined ? rule.percentPerPercent : manual.percentPerPercent.value
+      manual === undefined ? rule?.percentPerPercent : manual.change.value / manual.per.value
     ) as Percent;
-    if (manual === undefined) this.used.push(rule);
+    if (manual === undefined && rule !== undefined) this.used.push(rule);
     this.r.decide(manual === undefined ? 'slope-of-set' : 'slope-of-manual', {
       slope_percent: runway.slope_percent,
       percentPerPercent,
@@ -323,7 +375,9 @@ class ChainBuilder {
             factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
             steps: (adverse / limit_percent) as Ratio,
           });
-    this.multiply('slope', factor, 'ground');
+    // In percent of the ground roll it adds the same metres to both: as a factor on the distance, that share of the roll.
+    const ofRoll = manual?.percentOf === 'ground roll' ? 1 + ((factor - 1) * this.roll_m) / this.distance_m : factor;
+    this.multiply('slope', ofRoll, 'ground');
   }
 
   /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */
@@ -349,6 +403,21 @@ class ChainBuilder {
 }
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
+
+interface PlainLaw {
+  readonly change: number;
+  readonly per: number;
+  readonly upTo: number;
+}
+
+/** A law of the manual in the units of the kernel. */
+function printedLaw(
+  law: PrintedLaw<UnitWord, UnitWord> | undefined,
+  per: UnitWord,
+  upTo: UnitWord,
+): PlainLaw | undefined {
+  return law && { change: law.change.value, per: inUnit(law.per, per), upTo: inUnit(law.upTo, upTo) };
+}
 
 /** The manual's figure replaces only for the very condition it names: its wet grass is not very short wet grass. */
 function namesExactly(correction: SurfaceCorrection, surface: Surface): boolean {

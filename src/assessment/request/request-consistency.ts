@@ -1,5 +1,5 @@
 import { consistencyFaults } from '../../aircraft/index.ts';
-import { factorSets, type PhaseCorrections } from '../../distance/index.ts';
+import { type FactorSet, factorSets, type PhaseCorrections } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
@@ -62,7 +62,8 @@ function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
 
 /** A confirmation of a factor that the set does not have would be lost silently. */
 function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
-  const { takeoff, landing } = factorSets[request.factorSet];
+  const set: FactorSet = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
+  const { takeoff, landing } = set;
   const ids = new Set([takeoff, landing].flatMap(factorIds));
   return (request.policies?.confirmations ?? []).flatMap(({ factorId }, i) =>
     ids.has(factorId)
@@ -70,7 +71,7 @@ function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
       : [
           {
             path: `policies.confirmations[${i}].factorId`,
-            message: `"${factorId}" is not a factor of ${request.factorSet}`,
+            message: `"${factorId}" is not a factor of ${set.title}`,
           },
         ],
   );

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { performanceDataSchema } from '../../aircraft/performance-data-schema.ts';
-import { type FactorSetId, factorSets } from '../../distance/index.ts';
+import { type FactorSet, type FactorSetId, factorSets } from '../../distance/index.ts';
 import { calendarDate, measureSchema, text } from '../../documents/index.ts';
+import { factorSetSchema } from './factor-set-schema.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
 
 const runwayDistance = measureSchema(['m', 'ft'], 0, 6000);
@@ -94,6 +95,8 @@ const policies = v.strictObject({
   confirmations: v.exactOptional(v.array(v.strictObject({ factorId: text, edition: text, date: calendarDate }))),
 });
 
+const namedFactorSet = v.picklist(Object.keys(factorSets) as FactorSetId[]);
+
 const base = {
   performanceData: performanceDataSchema,
   mass: measureSchema(['kg', 'lb'], 50, 10_000),
@@ -102,7 +105,10 @@ const base = {
   runwayInUse: designator,
   weather: weatherSchema,
   variation: v.exactOptional(v.strictObject({ value: measureSchema(['degEast'], -180, 180), source: text })),
-  factorSet: v.picklist(Object.keys(factorSets) as FactorSetId[]),
+  factorSet: v.lazy((json) => (typeof json === 'string' ? namedFactorSet : factorSetSchema)) as v.GenericSchema<
+    unknown,
+    FactorSetId | FactorSet
+  >,
   safetyFactor: v.exactOptional(v.picklist(['of the set', 'none'])),
   personalLimits: v.exactOptional(
     v.strictObject({

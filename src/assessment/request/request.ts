@@ -1,5 +1,5 @@
 import type { PerformanceData } from '../../aircraft/index.ts';
-import type { FactorSetId, Surface } from '../../distance/index.ts';
+import type { FactorSet, FactorSetId, Surface } from '../../distance/index.ts';
 import type { Measure } from '../../units/index.ts';
 import type { Confirmation } from './policies.ts';
 
@@ -112,7 +112,8 @@ export interface RequestBase {
   readonly weather: Weather;
   /** Needed where the wind and the runway are stated against different norths. */
   readonly variation?: VariationGiven;
-  readonly factorSet: FactorSetId;
+  /** A set of the library by its word, or the user's own as data. */
+  readonly factorSet: FactorSetId | FactorSet;
   /** `none` must be chosen; the headline then says so. */
   readonly safetyFactor?: 'of the set' | 'none';
   readonly personalLimits?: { readonly crosswind?: Measure<'kt'>; readonly tailwind?: Measure<'kt'> };

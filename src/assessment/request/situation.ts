@@ -131,7 +131,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
     runway: runwayInUse(request, notes),
-    set: factorSets[request.factorSet],
+    set: typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet,
     safety: request.safetyFactor ?? 'of the set',
     policies,
     confirmations: request.policies?.confirmations ?? [],

@@ -57,7 +57,10 @@ export function finished(
 ): AssessmentBase {
   const { air, wind, chain, judged, distance } = findings;
   const advice = windAdvice(r, situation, wind, judged);
-  const isFactored = situation.safety === 'of the set' && situation.table?.includes.safetyFactor !== true;
+  const isFactored =
+    situation.safety === 'of the set' &&
+    situation.set.hasSafetyFactor &&
+    situation.table?.includes.safetyFactor !== true;
   const stairs = stairsOf(chain, findings.factor, findings.available_m, isFactored);
   const spread = directionSpread(situation, conditions, judged, findings.judgedAt);
   const surface = findings.breakEvens.find(({ quantity }) => quantity === 'surface factor')?.value;

@@ -88,6 +88,9 @@ export function headlineOf(
       ? sentence('pressure-altitude', { ...at, qnh_hPa: pressure.qnh_hPa })
       : sentence('pressure-altitude-from-qfe', { ...at, qfe_hPa: pressure.qfe_hPa }),
     ...(situation.safety === 'none' ? [sentence('safety-factor-none')] : []),
+    ...(situation.safety === 'of the set' && !situation.set.hasSafetyFactor
+      ? [sentence('set-without-safety-factor', { set: situation.set.title })]
+      : []),
     ...used.flatMap(({ id }) =>
       situation.confirmations
         .filter(({ factorId }) => factorId === id)
@@ -199,7 +202,9 @@ export function commonHazards(situation: Situation, conditions: Conditions, wind
   add((surface.kind === 'grass' && surface.ground === 'soft') || surface.kind === 'snow', 'hazard-soft-ground');
   add(increment_kt > 0, 'hazard-gusts', { increment_kt });
   add((ahead ?? []).length + (behind ?? []).length > 0, 'hazard-obstacles');
-  add(Math.abs(slope_percent) > situation.set[situation.phase].slope.upTo, 'hazard-steep-slope', { slope_percent });
+  add(Math.abs(slope_percent) > (situation.set[situation.phase].slope?.upTo ?? 2), 'hazard-steep-slope', {
+    slope_percent,
+  });
   add(
     situation.data.crosswind.some(({ status }) => status === 'demonstrated'),
     'hazard-demonstrated',

@@ -89,6 +89,7 @@ const texts = {
     `The ${p['table']} table holds up to ${n(p['limit_degC'])} °C and neither the manual nor the factor set says what more costs.`,
   'beyond-pro-rating': (p) =>
     `${n(p['steps'], 1)} steps of a factor printed for one step are beyond the ${n(p['most'])} that are pro-rated: there is no figure.`,
+  'law-of-manual': (p) => `The manual's own law is used for the ${p['quantity']}.`,
   'tailwind-beyond-manual': (p) =>
     `A tailwind of ${n(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${n(p['cap_kt'])} kt: there is no figure.`,
   'no-tailwind-law': (p) =>
@@ -109,6 +110,8 @@ const texts = {
     `The manual's own slope correction is used for ${formatSlope(p['slope_percent'] as Percent)}.`,
   'slope-of-set': (p) =>
     `Slope ${formatSlope(p['slope_percent'] as Percent)}: ${n(p['percentPerPercent'])} % for each 1 %, of the set.`,
+  'slope-no-factor': (p) =>
+    `Neither the manual nor the factor set has a factor for the slope, ${formatSlope(p['slope_percent'] as Percent)}.`,
   'slope-beyond-set': (p) =>
     `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the ${n(p['limit_percent'])} % that the factor is stated for.`,
   'slope-beyond-manual': (p) =>
@@ -118,6 +121,8 @@ const texts = {
   'speed-addition-ignored': () => 'The speed addition is not paid for in distance, by the policy chosen.',
   'safety-factor-none': () =>
     'No safety factor, by choice: the distance available is compared with the corrected distance itself.',
+  'set-without-safety-factor': (p) =>
+    `${p['set']} asks for no safety factor: the distance available is compared with the corrected distance itself.`,
   'safety-factor-included': () => 'The manual says that its figures already contain a safety factor; none is applied.',
   'safety-alternative': (p) => `Of the set's ways to satisfy it at take-off, the one with ${p['tests']} is used.`,
   // Verdicts

@@ -6,6 +6,7 @@ export const easaClassB: FactorSet = {
   title: 'EASA performance class B',
   edition: 'Regulation (EU) No 965/2012, Part-CAT, as seen in 2024',
   scope: 'propeller aeroplanes of at most 9 passenger seats and 5 700 kg; grass up to 20 cm on firm soil',
+  hasSafetyFactor: true,
   takeoff: {
     surfaces: [
       {

@@ -39,6 +39,8 @@ export interface SlopeRule extends FactorOrigin {
 /** A correction printed in steps, for what a table does not carry itself. */
 export interface SteppedRule extends FactorOrigin {
   readonly factorPerStep: number;
+  /** What the number says; a value where not stated. */
+  readonly kind?: FactorKind;
   /** One step: 10 % of mass, 1 000 ft, 10 °C, or 10 % of the lift-off or landing speed. */
   readonly step: number;
 }
@@ -58,7 +60,7 @@ export interface SafetyAlternative {
 /** The corrections of a set for one phase of flight. */
 export interface PhaseCorrections {
   readonly surfaces: readonly SurfaceFactor[];
-  readonly slope: SlopeRule;
+  readonly slope?: SlopeRule;
   readonly mass?: SteppedRule;
   readonly elevation?: SteppedRule;
   readonly temperature?: SteppedRule;
@@ -71,6 +73,8 @@ export interface FactorSet {
   readonly title: string;
   readonly edition: string;
   readonly scope: string;
+  /** Whether the set asks for a margin at all; where it does not, the result says so at its head. */
+  readonly hasSafetyFactor: boolean;
   readonly takeoff: PhaseCorrections & { readonly safety: readonly SafetyAlternative[] };
   readonly landing: PhaseCorrections & { readonly safety: FactorOrigin & { readonly factor: number } };
 }

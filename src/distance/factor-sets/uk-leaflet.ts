@@ -6,6 +6,7 @@ export const ukLeaflet: FactorSet = {
   title: 'UK light-aeroplane leaflet',
   edition: 'Safety Sense Leaflet 07, 7c',
   scope: 'light aeroplanes in private flight; figures of the manual without a safety factor',
+  hasSafetyFactor: true,
   takeoff: {
     surfaces: [
       {

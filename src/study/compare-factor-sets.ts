@@ -1,0 +1,52 @@
+import {
+  assessLanding,
+  assessTakeoff,
+  type Criterion,
+  type LandingRequest,
+  type Sentence,
+  type TakeoffRequest,
+  type Verdict,
+} from '../assessment/index.ts';
+import { type FactorSet, type FactorSetId, factorSets } from '../distance/index.ts';
+import type { ReadResult } from '../documents/index.ts';
+
+/** One request under one factor set. */
+export interface FactorSetRow {
+  readonly set: string;
+  readonly edition: string;
+  readonly scope: string;
+  readonly verdict: Verdict;
+  /** The distance criterion, with its margin where it is decided and its reasons where it is not. */
+  readonly distance: Criterion;
+  readonly headline: readonly Sentence[];
+}
+
+/**
+ * One request under several factor sets, side by side. The sets are alternatives: none is mixed into another, and their
+ * order here is no ranking.
+ *
+ * @param request - a take-off or a landing request; the factor set it names is replaced by each in turn.
+ * @param sets - the sets by their words, or as data; every set of the library if not given.
+ * @returns one row for each set, or the faults of the request.
+ *
+ * @example
+ * compareFactorSets({ schema: 'groundroll/takeoff-request/1' } as never).ok // => false
+ */
+export function compareFactorSets(
+  request: TakeoffRequest | LandingRequest,
+  sets: readonly (FactorSetId | FactorSet)[] = Object.keys(factorSets) as FactorSetId[],
+): ReadResult<readonly FactorSetRow[]> {
+  const rows: FactorSetRow[] = [];
+  for (const factorSet of sets) {
+    const set = typeof factorSet === 'string' ? factorSets[factorSet] : factorSet;
+    const result =
+      request.schema === 'groundroll/takeoff-request/1'
+        ? assessTakeoff({ ...request, factorSet })
+        : assessLanding({ ...request, factorSet });
+    if (!result.ok) return result;
+    const { verdict, criteria, headline } = result.value;
+    const distance = criteria.find(({ id }) => id.endsWith('-distance')) as Criterion;
+    rows.push({ set: set.title, edition: set.edition, scope: set.scope, verdict, distance, headline });
+  }
+  return { ok: true, value: rows };
+}

@@ -1,0 +1,1 @@
+export { compareFactorSets, type FactorSetRow } from './compare-factor-sets.ts';
