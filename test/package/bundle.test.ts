@@ -43,13 +43,11 @@ async function bundle(contents: string) {
 
 /** Text that only records, check values and the bibliography hold, as it stands inside a string literal. */
 const registerText = [
-  ...formulaRecords.flatMap(({ equation }) => equation),
+  // The head is enough to know an equation by, and it may end in a part that several share.
+  ...formulaRecords.flatMap(({ equation }) => equation.slice(0, 40)),
   ...checkValues.flatMap(({ id, note }) => (note === undefined ? [id] : [id, note])),
   ...Object.values(bibliography).map(({ title }) => title),
-]
-  // The head is enough to know a text by, and an equation may end in a part that several share.
-  .map((text) => text.slice(0, 40))
-  .filter((text) => text.length >= 10);
+].filter((text) => text.length >= 10);
 
 function registerTextIn(text: string): string[] {
   const plain = text.replaceAll('\\\\', '\\');
