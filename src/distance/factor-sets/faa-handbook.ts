@@ -4,7 +4,7 @@ import type { FactorSet } from './factor-set.ts';
 export const faaHandbook: FactorSet = {
   id: 'faa-handbook',
   title: 'FAA handbook relations',
-  edition: "Pilot's Handbook of Aeronautical Knowledge, FAA-H-8083-25, chapter on performance",
+  edition: 'FAA-H-8083-25, chapter on performance',
   scope: 'teaching relations for mass and wind; no surface, no slope, no margin',
   hasSafetyFactor: false,
   takeoff: {
