@@ -7,6 +7,7 @@ export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.
 export { type CurvePiece, type InterpolateCurvesInputs, interpolateCurves } from './interpolate-curves.ts';
 export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';
 export type {
+  Airframe,
   AssociatedConditions,
   Calibration,
   ClimbData,

@@ -109,6 +109,12 @@ export const performanceDataSchema = v.strictObject({
     transcribedOn: calendarDate,
     remarks: v.exactOptional(text),
   }),
+  airframe: v.exactOptional(
+    v.strictObject({
+      wingspan: v.exactOptional(measureSchema(['m', 'ft'], 3, 60)),
+      mainTyrePressure: v.exactOptional(measureSchema(['psi', 'hPa'], 5, 300)),
+    }),
+  ),
   masses: v.strictObject({ maximumTakeoff: mass, maximumLanding: mass }),
   configurations: v.pipe(
     v.array(

@@ -132,6 +132,13 @@ export interface ClimbData {
   readonly rateOfClimb: Figures<'ftPerMin'>;
 }
 
+/** What some hazards and notes need to know of the aeroplane itself. */
+export interface Airframe {
+  readonly wingspan?: Measure<'m' | 'ft'>;
+  /** As placarded for the main wheels. */
+  readonly mainTyrePressure?: Measure<'psi' | 'hPa'>;
+}
+
 /** One aeroplane's figures as its flight manual prints them. */
 export interface PerformanceData {
   readonly schema: 'groundroll/performance-data/1';
@@ -144,6 +151,7 @@ export interface PerformanceData {
     readonly transcribedOn: string;
     readonly remarks?: string;
   };
+  readonly airframe?: Airframe;
   readonly masses: { readonly maximumTakeoff: Measure<'kg' | 'lb'>; readonly maximumLanding: Measure<'kg' | 'lb'> };
   readonly configurations: readonly Configuration[];
   readonly stallSpeeds: readonly StallSpeed[];

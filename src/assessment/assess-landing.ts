@@ -1,9 +1,12 @@
 import type { LandingData } from '../aircraft/index.ts';
 import type { ReadResult } from '../documents/index.ts';
 import { guarded } from './guarded.ts';
+import { approachPathOf } from './kernel/approach-path.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
 import { judgeLandingDistance, type LandingSituation, landingFigures } from './kernel/landing-kernel.ts';
 import { landingMarks } from './kernel/landing-marks.ts';
+import type { Mark } from './kernel/mark.ts';
+import { obstaclesBeside } from './kernel/obstacles-beside.ts';
 import { callThrough, TraceRecorder } from './kernel/step.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest } from './request/read-request.ts';
@@ -37,7 +40,12 @@ export function assessLanding(request: LandingRequest): ReadResult<LandingAssess
 /** Settles what the weather does not change. */
 export function landingSituationOf(request: LandingRequest): LandingSituation {
   const situation = situationOf(request);
-  return { ...situation, table: situation.table as LandingData | undefined };
+  const { excessHeight } = request;
+  return {
+    ...situation,
+    table: situation.table as LandingData | undefined,
+    excessHeight_m: excessHeight === undefined ? 0 : inUnit(excessHeight, 'mHeight'),
+  };
 }
 
 /** The speed addition that a request asks for; none where the gust increment decides. */
@@ -56,15 +64,25 @@ export function explainLanding(
   const figures = landingFigures(r, situation, conditions, addition_kt);
   const { ahead, behind } = situation.runway;
   const noGoAround = (ahead ?? []).length > 0 && situation.climb === undefined;
+  const path = approachPathOf(r, situation, figures);
+  const marks = landingMarks(r, situation, figures);
   return {
     schema: 'groundroll/landing-assessment/1',
     request,
     ...finished(r, situation, conditions, {
       ...figures,
       breakEvens: breakEvens(situation, conditions, variationsOf(situation, conditions, addition_kt)),
-      marks: landingMarks(r, situation, figures),
+      marks: [...path.marks, ...marks],
       speeds: figures.approach.ok ? speedFound('approach', figures.approach.flown) : [],
-      hazards: noGoAround ? [{ code: 'hazard-no-go-around', parameters: {} }] : [],
+      hazards: [
+        ...path.hazards,
+        ...(noGoAround ? [{ code: 'hazard-no-go-around', parameters: {} } as const] : []),
+        ...(commitsBeforeThreshold(marks)
+          ? [{ code: 'hazard-commits-before-threshold', parameters: {} } as const]
+          : []),
+      ],
+      notes: [...path.notes, ...obstaclesBeside(r, situation)],
+      estimate: undefined,
       missing: [
         ...(behind === undefined ? ['obstacles'] : []),
         ...(noGoAround ? ['going around over the obstacles ahead'] : []),
@@ -73,6 +91,13 @@ export function explainLanding(
       edges: [figures.approach],
     }),
   };
+}
+
+/** On a runway with one way out the decision to land falls on the approach. */
+function commitsBeforeThreshold(marks: readonly Mark[]): boolean {
+  const goAround = marks.find(({ id }) => id === 'latest-go-around-point');
+  if (goAround === undefined) return false;
+  return goAround.at_m === undefined ? goAround.reason?.code === 'mark-none-obstacles' : goAround.at_m <= 0;
 }
 
 function variationsOf(

@@ -2,8 +2,10 @@ import type { ReadResult } from '../documents/index.ts';
 import { guarded } from './guarded.ts';
 import { airOf, windOf } from './kernel/air-and-wind.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
+import { obstaclesBeside } from './kernel/obstacles-beside.ts';
 import { takeoffSafety } from './kernel/safety.ts';
 import { callThrough, TraceRecorder } from './kernel/step.ts';
+import { surfaceEstimate } from './kernel/surface-estimate.ts';
 import { type TakeoffSituation, takeoffChain, takeoffFigures, withTakeoffSpeeds } from './kernel/takeoff-kernel.ts';
 import { takeoffMarks } from './kernel/takeoff-marks.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
@@ -71,6 +73,8 @@ export function explainTakeoff(
       marks,
       speeds: [...found('lift-off', situation.liftOff), ...found('at 50 ft', situation.atScreen)],
       hazards: [],
+      notes: obstaclesBeside(r, situation),
+      estimate: figures.estimate ?? surfaceEstimate(r, situation, figures),
       missing: situation.runway.ahead === undefined ? ['obstacles'] : [],
       edges: [situation.liftOff, situation.atScreen],
       judgedAt: (at) => takeoffFigures(callThrough, situation, at).judged,

@@ -1,5 +1,6 @@
 export { type AccelerationCheckSpeedInputs, accelerationCheckSpeed } from './acceleration-check.ts';
 export { type CorrectedDistanceInputs, correctedDistance } from './corrected-distance.ts';
+export { type DistanceForExcessHeightInputs, distanceForExcessHeight } from './excess-height.ts';
 export { factorInWords } from './factor-sets/factor-in-words.ts';
 export type {
   FactorKind,
@@ -14,6 +15,12 @@ export type {
 } from './factor-sets/factor-set.ts';
 export { type FactorSetId, factorSets } from './factor-sets/index.ts';
 export { type SurfaceEffect, surfaceEffect } from './factor-sets/surface-effect.ts';
+export {
+  type HydroplaningSpeedInputs,
+  hydroplaningSpeed,
+  hydroplaningSpeedAtTouchdown,
+  hydroplaningSpeedEarlierHandbook,
+} from './hydroplaning.ts';
 export { type LatestLiftOffInputs, latestLiftOff } from './latest-lift-off.ts';
 export { type LatestTouchdownPointInputs, latestTouchdownPoint } from './latest-touchdown.ts';
 export {
@@ -27,5 +34,11 @@ export {
 export { type ProRatedFactorInputs, proRatedFactor } from './pro-rated-factor.ts';
 export { type LatestRejectPointInputs, latestRejectPoint } from './reject-point.ts';
 export { type RollWithSurfaceInputs, rollWithSurface } from './roll-on-surface.ts';
+export {
+  type RunwayConditionCode,
+  type RunwayConditionMeaning,
+  runwayConditionCodeCitation,
+  runwayConditionCodes,
+} from './runway-condition-code.ts';
 export { type SpeedFactorInputs, speedFactor } from './speed-factor.ts';
 export { type Surface, type SurfaceAspect, surfaceAspects, surfaceInWords } from './surface.ts';

@@ -1,6 +1,13 @@
+import { type RunwayConditionCode, runwayConditionCodes } from './runway-condition-code.ts';
+
 /** A runway surface and its condition, in words that every factor set can be mapped to. */
 export type Surface =
-  | { readonly kind: 'paved'; readonly condition: 'dry' | 'wet' }
+  | {
+      readonly kind: 'paved';
+      readonly condition: 'dry' | 'wet';
+      /** The lowest of the reported thirds; such codes exist for paved runways only. */
+      readonly conditionCode?: RunwayConditionCode;
+    }
   | { readonly kind: 'gravel'; readonly condition: 'dry' | 'wet' }
   | { readonly kind: 'snow' }
   | {
@@ -13,22 +20,28 @@ export type Surface =
     };
 
 /** What about a surface costs distance; a factor covers one or more of these, and none may stay uncovered. */
-export type SurfaceAspect = 'grass' | 'long grass' | 'wet' | 'soft ground' | 'gravel' | 'snow';
+export type SurfaceAspect = 'grass' | 'long grass' | 'wet' | 'contaminated' | 'soft ground' | 'gravel' | 'snow';
 
 /**
  * Everything about a surface that differs from hard, dry and paved.
  *
  * @example
  * surfaceAspects({ kind: 'gravel', condition: 'wet' }) // => ['gravel', 'wet']
+ * surfaceAspects({ kind: 'paved', condition: 'wet', conditionCode: 3 }) // => ['contaminated']
  */
 export function surfaceAspects(surface: Surface): SurfaceAspect[] {
   if (surface.kind === 'snow') return ['snow'];
   const wet: SurfaceAspect[] = surface.condition === 'wet' ? ['wet'] : [];
-  if (surface.kind === 'paved') return wet;
+  if (surface.kind === 'paved') return isContaminated(surface.conditionCode) ? ['contaminated'] : wet;
   if (surface.kind === 'gravel') return ['gravel', ...wet];
   const grass: SurfaceAspect = surface.length === 'over 20 cm' ? 'long grass' : 'grass';
   const soft: SurfaceAspect[] = surface.ground === 'soft' ? ['soft ground'] : [];
   return [grass, ...wet, ...soft];
+}
+
+/** Code 5 is frost or wet; below it lies something that no factor for a wet runway is meant for. */
+function isContaminated(code: RunwayConditionCode | undefined): boolean {
+  return code !== undefined && code < 5;
 }
 
 /**
@@ -39,6 +52,10 @@ export function surfaceAspects(surface: Surface): SurfaceAspect[] {
  */
 export function surfaceInWords(surface: Surface): string {
   if (surface.kind === 'snow') return 'snow';
+  if (surface.kind === 'paved' && surface.conditionCode !== undefined) {
+    const { conditionCode: code } = surface;
+    return `paved with runway condition code ${code} (${runwayConditionCodes[code].surface})`;
+  }
   if (surface.kind !== 'grass') return `${surface.condition} ${surface.kind}`;
   const length = surface.length === 'very short' ? 'very short grass' : `grass ${surface.length}`;
   return `${surface.condition} ${length} on ${surface.ground} ground`;

@@ -10,6 +10,7 @@ export { type ApproachDistanceInputs, approachDistance } from './approach-distan
 export { type BrakedRoll, type BrakedRollInputs, brakedRoll } from './braked-roll.ts';
 export { type DragCoefficientNearGroundInputs, dragCoefficientNearGround } from './drag-coefficient-near-ground.ts';
 export { type EffectiveThrustInputs, effectiveThrust } from './effective-thrust.ts';
+export { type FactorFromRollRatioInputs, factorFromRollRatio } from './factor-from-roll-ratio.ts';
 export { type FlareInputs, flareDistance, flareHeight } from './flare.ts';
 export { type FlightPathRadiusInputs, flightPathRadius } from './flight-path-radius.ts';
 export {

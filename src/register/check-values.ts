@@ -12,6 +12,7 @@ import standardTemperature from '../atmosphere/standard-temperature.check-values
 import vapourPressure from '../atmosphere/vapour-pressure.check-values.json' with { type: 'json' };
 import accelerationCheckSpeed from '../distance/acceleration-check.check-values.json' with { type: 'json' };
 import correctedDistance from '../distance/corrected-distance.check-values.json' with { type: 'json' };
+import hydroplaning from '../distance/hydroplaning.check-values.json' with { type: 'json' };
 import linearFactor from '../distance/linear-factor.check-values.json' with { type: 'json' };
 import proRatedFactor from '../distance/pro-rated-factor.check-values.json' with { type: 'json' };
 import speedFactor from '../distance/speed-factor.check-values.json' with { type: 'json' };
@@ -72,6 +73,7 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   reportedWind,
   accelerationCheckSpeed,
   correctedDistance,
+  hydroplaning,
   linearFactor,
   proRatedFactor,
   speedFactor,

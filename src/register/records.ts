@@ -13,6 +13,12 @@ import { isaDeviationRecord, standardTemperatureRecord } from '../atmosphere/sta
 import { saturationVapourPressureRecord } from '../atmosphere/vapour-pressure.record.ts';
 import { accelerationCheckSpeedRecord } from '../distance/acceleration-check.record.ts';
 import { correctedDistanceRecord } from '../distance/corrected-distance.record.ts';
+import { distanceForExcessHeightRecord } from '../distance/excess-height.record.ts';
+import {
+  hydroplaningSpeedAtTouchdownRecord,
+  hydroplaningSpeedEarlierHandbookRecord,
+  hydroplaningSpeedRecord,
+} from '../distance/hydroplaning.record.ts';
 import { latestLiftOffRecord } from '../distance/latest-lift-off.record.ts';
 import { latestTouchdownPointRecord } from '../distance/latest-touchdown.record.ts';
 import { printedLawFactorRecord, slopeFactorRecord, windFactorRecord } from '../distance/linear-factor.record.ts';
@@ -26,6 +32,7 @@ import { approachDistanceRecord } from '../dynamics/approach-distance.record.ts'
 import { brakedRollRecord } from '../dynamics/braked-roll.record.ts';
 import { dragCoefficientNearGroundRecord } from '../dynamics/drag-coefficient-near-ground.record.ts';
 import { effectiveThrustRecord } from '../dynamics/effective-thrust.record.ts';
+import { factorFromRollRatioRecord } from '../dynamics/factor-from-roll-ratio.record.ts';
 import { flareDistanceRecord, flareHeightRecord } from '../dynamics/flare.record.ts';
 import { flightPathRadiusRecord } from '../dynamics/flight-path-radius.record.ts';
 import { groundEffectFactorRecord } from '../dynamics/ground-effect-factor.record.ts';
@@ -106,6 +113,10 @@ export const formulaRecords: readonly FormulaRecord[] = [
   groundSpeedRecord,
   accelerationCheckSpeedRecord,
   correctedDistanceRecord,
+  distanceForExcessHeightRecord,
+  hydroplaningSpeedRecord,
+  hydroplaningSpeedAtTouchdownRecord,
+  hydroplaningSpeedEarlierHandbookRecord,
   latestLiftOffRecord,
   latestTouchdownPointRecord,
   printedLawFactorRecord,
@@ -154,6 +165,7 @@ export const formulaRecords: readonly FormulaRecord[] = [
   brakedRollRecord,
   dragCoefficientNearGroundRecord,
   effectiveThrustRecord,
+  factorFromRollRatioRecord,
   flareHeightRecord,
   flareDistanceRecord,
   flightPathRadiusRecord,

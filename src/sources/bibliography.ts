@@ -18,6 +18,16 @@ export const bibliography = {
     publisher: 'Federal Aviation Administration',
     edition: 'C',
   },
+  'faa-rcam': {
+    title: 'Runway Condition Assessment Matrix, version for pilots',
+    publisher: 'Federal Aviation Administration',
+    edition: 'undated copy',
+  },
+  'nasa-tm-85652': {
+    title: 'NASA TM-85652, on hydroplaning of pneumatic tyres',
+    publisher: 'NASA',
+    edition: 'as quoted by a third party',
+  },
   'faa-iph': {
     title: 'Instrument Procedures Handbook, FAA-H-8083-16',
     publisher: 'Federal Aviation Administration',

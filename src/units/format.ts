@@ -33,6 +33,7 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   degCDifference: ' °C',
   hPa: ' hPa',
   inHg: ' inHg',
+  psi: ' psi',
   kg: ' kg',
   lb: ' lb',
   deg: '°',

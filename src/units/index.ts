@@ -105,6 +105,8 @@ export {
   type InchesOfMercury,
   inchesOfMercuryFromHectopascals,
   inHg,
+  type PoundsPerSquareInch,
+  psi,
 } from './pressure.ts';
 export {
   type FeetPerNauticalMile,

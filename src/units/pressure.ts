@@ -7,6 +7,8 @@ import type { Quantity, Untagged } from './tag.ts';
 export type Hectopascals = Quantity<'hPa'>;
 /** A pressure in inches of mercury. */
 export type InchesOfMercury = Quantity<'inHg'>;
+/** A pressure in pounds-force per square inch, as tyre pressures are placarded. */
+export type PoundsPerSquareInch = Quantity<'psi'>;
 
 /**
  * A pressure in hectopascals.
@@ -32,6 +34,19 @@ export function hPa(value: Untagged): Hectopascals {
  */
 export function inHg(value: Untagged): InchesOfMercury {
   return tagged(value, 'inHg');
+}
+
+/**
+ * A pressure in pounds-force per square inch.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * psi(29) // => 29
+ */
+export function psi(value: Untagged): PoundsPerSquareInch {
+  return tagged(value, 'psi');
 }
 
 /**

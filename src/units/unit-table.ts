@@ -33,6 +33,8 @@ export const unitTable = {
   degCDifference: { kind: 'temperature difference', scale: 1 },
   hPa: { kind: 'pressure', scale: 1 },
   inHg: { kind: 'pressure', scale: 33.86388640341 },
+  // Pounds-force on a square inch, in hectopascals.
+  psi: { kind: 'pressure', scale: (0.45359237 * 9.80665) / 0.0254 ** 2 / 100 },
   kg: { kind: 'mass', scale: 1 },
   lb: { kind: 'mass', scale: 0.45359237 },
   deg: { kind: 'angle', scale: 1 },

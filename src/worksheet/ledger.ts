@@ -32,6 +32,7 @@ const stairWords: Readonly<Record<string, string>> = {
   surface: 'on this surface',
   slope: 'on this slope',
   'speed addition': 'for the speed above the table speed',
+  'excess height': 'for passing the threshold too high',
   'safety factor': 'with the safety factor',
   'no safety factor': 'without a safety factor',
 };
@@ -85,6 +86,7 @@ const markWords: Readonly<Record<string, string>> = {
   'latest-reject-point': 'Latest reject point',
   'latest-touchdown-point': 'Latest touchdown point',
   'latest-go-around-point': 'Latest go-around point',
+  'aiming-point': 'Aiming point',
 };
 
 /** A mark on the ground as a sentence. */

@@ -34,6 +34,10 @@ export function worksheetMarkdown(sheet: Worksheet): string {
     ),
     ...list('Marks on the ground', assessment.marks.map(markSentence)),
     ...list(
+      'From first principles, beside the factors',
+      assessment.estimates.map(({ text }) => text),
+    ),
+    ...list(
       'Advice',
       assessment.advice.map(({ text }) => text),
     ),
@@ -83,6 +87,7 @@ function workingLine(entry: WorkingEntry, units: WorksheetFormula['units']): str
   if (entry.kind === 'decision') return entry.text;
   const named = (values: object) =>
     Object.entries(values)
+      .filter(([, value]) => value !== undefined)
       .map(([name, value]) => `${name} ${shown(value, units[name])}`)
       .join(', ');
   const { label, record, inputs, output } = entry;

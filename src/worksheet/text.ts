@@ -37,6 +37,7 @@ export function worksheetText(assessment: Assessment): string {
           `${name} ${speed.value} KIAS${calibrated === undefined ? '' : ` (${calibrated.value} KCAS)`}`,
       ),
     ),
+    ...section('From first principles, beside the factors', texts(assessment.estimates)),
     ...section('Advice', texts(assessment.advice)),
     ...section('Hazards', texts(assessment.hazards)),
     ...section('Data notes', texts(assessment.dataNotes)),

@@ -181,7 +181,9 @@ describe('landing on 10', () => {
   });
 
   it('has its latest touchdown point, and flies half the gust increment faster', () => {
-    expect(assessment.marks[0]).toMatchObject({ id: 'latest-touchdown-point', at: { value: by.latestTouchdown } });
+    expect(assessment.marks).toContainEqual(
+      expect.objectContaining({ id: 'latest-touchdown-point', at: { value: by.latestTouchdown, unit: 'm' } }),
+    );
     expect(assessment.speeds[0]).toEqual({
       name: 'approach',
       speed: { value: 62, unit: 'kias' },
@@ -216,6 +218,8 @@ describe('landing on 28', () => {
   });
 
   it('has its latest touchdown point', () => {
-    expect(assessment.marks[0]).toMatchObject({ id: 'latest-touchdown-point', at: { value: by.latestTouchdown } });
+    expect(assessment.marks).toContainEqual(
+      expect.objectContaining({ id: 'latest-touchdown-point', at: { value: by.latestTouchdown, unit: 'm' } }),
+    );
   });
 });

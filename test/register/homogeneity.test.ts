@@ -48,6 +48,7 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   K: temperature,
   degCDifference: temperature,
   hPa: pressure,
+  psi: pressure,
   inHg: pressure,
   kg: [0, 0, 1, 0, 0],
   lb: [0, 0, 1, 0, 0],

@@ -41,6 +41,7 @@ const constructors = {
   lb: units.lb,
   hPa: units.hPa,
   inHg: units.inHg,
+  psi: units.psi,
   ftPerNM: units.ftPerNM,
   percent: units.percent,
   ratio: units.ratio,

@@ -41,6 +41,7 @@ export interface Stair {
     | 'surface'
     | 'slope'
     | 'speed addition'
+    | 'excess height'
     | 'safety factor';
   readonly factor: number;
   readonly total_m: number;
@@ -54,6 +55,8 @@ export interface Chain {
   /** The roll after the wind alone; everything added later lies on the ground. */
   readonly windRoll_m: number;
   readonly windDistance_m: number;
+  /** The part of the distance that is flown over because the threshold is passed too high; never on the ground. */
+  readonly flownOver_m: number;
   readonly kind: FactorKind | 'no bound';
   readonly used: readonly FactorOrigin[];
   /** Why there is no figure; empty where there is one. */
@@ -120,7 +123,7 @@ class ChainBuilder {
 
   result(): Chain {
     const { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m } = this;
-    return { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m };
+    return { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m, flownOver_m: 0 };
   }
 
   /** One more factor that is a bound: two bounds the same way stay one, two opposite ways prove nothing. */

@@ -1,6 +1,6 @@
 import type { LandingData } from '../../aircraft/index.ts';
 import { approachSpeed, gustIncrement } from '../../airspeed/index.ts';
-import { correctedDistance, type FactorOrigin, speedFactor } from '../../distance/index.ts';
+import { correctedDistance, distanceForExcessHeight, type FactorOrigin, speedFactor } from '../../distance/index.ts';
 import { landingDistanceLost } from '../../flight-path/index.ts';
 import {
   type CalibratedAirspeed,
@@ -34,10 +34,16 @@ export interface LandingFigures {
   readonly used: readonly FactorOrigin[];
   readonly factor: number;
   readonly available_m: number;
+  /** What obstacles before the threshold take off the distance available. */
+  readonly lost_m: number;
   readonly judged: readonly Judged[];
 }
 
-export type LandingSituation = Situation<LandingData>;
+/** A situation with what its landing asks for beside. */
+export interface LandingSituation extends Situation<LandingData> {
+  /** By how much the threshold is passed above the height of the table. */
+  readonly excessHeight_m: number;
+}
 
 /** The approach of the day: the published speed, the speed flown, and whether anything is added; or why there is none. */
 export type Approach =
@@ -84,6 +90,10 @@ export function landingChain(
   overrides?: Overrides,
 ): Chain {
   const chain = distanceChain(r, situation, air, used_kt, overrides);
+  return withExcessHeight(r, situation, withSpeedAddition(r, situation, chain, speeds));
+}
+
+function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chain, speeds: Approach): Chain {
   if (chain.missing.length > 0) return chain;
   if (!speeds.ok) return speeds.hasAddition ? { ...chain, missing: [speeds.reason] } : chain;
   if (speeds.flown.kias === speeds.table.kias) return chain;
@@ -116,6 +126,21 @@ export function landingChain(
   return { ...chain, distance_m, stairs: [...chain.stairs, { step: 'speed addition', factor, total_m: distance_m }] };
 }
 
+/** What is flown over before the height of the table is reached lengthens the distance, and lies in the air. */
+function withExcessHeight(r: Recorder, situation: LandingSituation, chain: Chain): Chain {
+  const { excessHeight_m, policies } = situation;
+  if (chain.missing.length > 0 || excessHeight_m === 0) return chain;
+  const angle_deg = policies.approachAngle;
+  const flownOver_m = r.step('distance.excess-height', 'distance for excess height', distanceForExcessHeight, {
+    excessHeight: excessHeight_m as HeightInMetres,
+    pathAngle: angle_deg as Degrees,
+  });
+  r.decide('excess-height-paid', { height_ft: excessHeight_m / foot, angle_deg });
+  const distance_m = chain.distance_m + flownOver_m;
+  const stair = { step: 'excess height', factor: distance_m / chain.distance_m, total_m: distance_m } as const;
+  return { ...chain, distance_m, flownOver_m, stairs: [...chain.stairs, stair] };
+}
+
 /** The landing of one situation in one weather. */
 export function landingFigures(
   r: Recorder,
@@ -127,7 +152,7 @@ export function landingFigures(
   const wind = windOf(r, situation, conditions);
   const speeds = approachOf(r, situation, conditions, addition_kt);
   const chain = landingChain(r, situation, air, wind.inTables_kt, speeds);
-  const { judged: distance, used, factor, available_m } = landingDistance(r, situation, chain);
+  const { judged: distance, used, factor, available_m, lost_m } = landingDistance(r, situation, chain);
   const notLooked = {
     id: 'approach-obstacles',
     subject: 'approach obstacles',
@@ -143,14 +168,15 @@ export function landingFigures(
       : []),
     ...windCriteria(situation, wind),
   ];
-  return { air, wind, approach: speeds, chain, distance, used, factor, available_m, judged };
+  return { air, wind, approach: speeds, chain, distance, used, factor, available_m, lost_m, judged };
 }
 
 /** The factored landing distance against what the approach obstacles leave of the distance available. */
 function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain) {
   const { runway, set, safety, table } = situation;
   const lost = lostOnApproach(r, situation);
-  const available_m = runway.lda_m - lost.lost_m;
+  const lost_m: number = lost.lost_m;
+  const available_m = runway.lda_m - lost_m;
   const isUnfactored = safety === 'none' || table?.includes.safetyFactor === true;
   if (safety === 'none') r.decide('safety-factor-none', {});
   else if (isUnfactored) r.decide('safety-factor-included', {});
@@ -170,14 +196,14 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
       used,
       factor,
       available_m,
-      lost,
+      lost_m,
     };
   const required = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, {
     distance: chain.distance_m as Metres,
     factors: [factor as Ratio],
   });
   const judged = withholdRecalled(situation, atMost(named, required, available_m, chain.kind, lost.notes), used);
-  return { judged, used, factor, available_m, lost };
+  return { judged, used, factor, available_m, lost_m };
 }
 
 /** The distance criterion alone, for break-evens and for the spread of a reported direction. */

@@ -63,7 +63,7 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
     const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
       distanceAvailable: runway.lda_m as Metres,
       groundRoll: chain.windRoll_m as Metres,
-      increments: (chain.distance_m - chain.windDistance_m) as Metres,
+      increments: (chain.distance_m - chain.flownOver_m - chain.windDistance_m) as Metres,
     });
     return mark(id, at_m);
   }

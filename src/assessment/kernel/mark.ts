@@ -3,6 +3,7 @@ import type { Reason } from '../result/reason.ts';
 /** A mark on the ground, in whole metres from where the roll starts; or why there is none. */
 export interface Mark {
   readonly id:
+    | 'aiming-point'
     | 'latest-lift-off'
     | 'acceleration-check'
     | 'latest-reject-point'

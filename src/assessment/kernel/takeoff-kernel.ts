@@ -9,7 +9,8 @@ import { atMost, type Judged, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
 import { type TakeoffSafety, takeoffSafety } from './safety.ts';
 import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
-import type { Recorder } from './step.ts';
+import { callThrough, type Recorder } from './step.ts';
+import { moreAdverse, type SurfaceEstimate, surfaceEstimate } from './surface-estimate.ts';
 
 /** A situation with the speeds of its take-off. */
 export interface TakeoffSituation extends Situation<TakeoffData> {
@@ -28,6 +29,8 @@ export interface TakeoffFigures {
   readonly climb: Climb;
   readonly obstacles: readonly ClimbOutObstacle[];
   readonly judged: readonly Judged[];
+  /** What the surface may cost by first principles, where the policy lets it take a verdict away. */
+  readonly estimate?: SurfaceEstimate;
 }
 
 /** Adds the speeds of the take-off, which depend on mass and configuration alone. */
@@ -97,9 +100,38 @@ export function takeoffChain(
 
 /** The take-off of one situation in one weather: every criterion, by one path for fast and explained results. */
 export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditions: Conditions): TakeoffFigures {
+  const figures = figuresWith(r, situation, conditions, {});
+  if (situation.policies.firstPrinciples === 'information') return figures;
+  const estimate = surfaceEstimate(r, situation, figures);
+  if (estimate === undefined) return figures;
+  // An estimate below 1 makes nothing more adverse; one beyond any factor is as if the roll did not end.
+  const judgedAt = (factor: number | undefined) =>
+    factor === undefined || factor > greatestFactor
+      ? undefined
+      : figuresWith(callThrough, situation, conditions, { surfaceFactor: Math.max(1, factor) }).judged;
+  const atLeast = judgedAt(estimate.low);
+  const atMost = judgedAt(estimate.high);
+  const judged = figures.judged.map((each, i) =>
+    restsOnDistance.has(each.id) ? moreAdverse(each, atLeast?.[i], atMost?.[i]) : each,
+  );
+  return { ...figures, estimate, judged };
+}
+
+/** The greatest factor that a surface may have on a distance. */
+const greatestFactor = 5;
+
+/** What a longer ground roll changes. */
+const restsOnDistance: ReadonlySet<Judged['id']> = new Set(['takeoff-run', 'takeoff-distance', 'obstacle']);
+
+function figuresWith(
+  r: Recorder,
+  situation: TakeoffSituation,
+  conditions: Conditions,
+  overrides: Overrides,
+): TakeoffFigures {
   const air = airOf(r, situation, conditions);
   const wind = windOf(r, situation, conditions);
-  const chain = takeoffChain(r, situation, air, wind.inTables_kt);
+  const chain = takeoffChain(r, situation, air, wind.inTables_kt, overrides);
   const safety = takeoffSafety(r, situation, chain);
   const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen);
   const distances = {

@@ -17,7 +17,7 @@ const surface = v.strictObject({
   kind,
   basis: v.literal('total distance'),
   covers: v.pipe(
-    v.array(v.picklist(['grass', 'long grass', 'wet', 'soft ground', 'gravel', 'snow'])),
+    v.array(v.picklist(['grass', 'long grass', 'wet', 'contaminated', 'soft ground', 'gravel', 'snow'])),
     v.minLength(1, 'covers nothing'),
   ),
   only: v.exactOptional(

@@ -64,6 +64,10 @@ export const policyDefaults = {
     unit: 's',
     why: 'Seeing, deciding, closing the throttle and braking take an average pilot about this long.',
   },
+  firstPrinciples: {
+    default: 'information' as 'information' | 'more adverse',
+    why: 'What friction costs by first principles is an estimate beside the factors; by choice it may take a verdict of within away, never give one.',
+  },
 } as const satisfies Record<string, Policy<number | string>>;
 
 /** A confirmation that the user has compared a recalled factor with the current edition of its source. */
@@ -92,4 +96,5 @@ export interface Policies {
   readonly approachAngle: number;
   /** seconds. */
   readonly reactionTime: number;
+  readonly firstPrinciples: 'information' | 'more adverse';
 }

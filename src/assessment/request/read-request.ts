@@ -1,4 +1,4 @@
-import { type ReadResult, readDocument } from '../../documents/index.ts';
+import { type Fault, type ReadResult, readDocument } from '../../documents/index.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request.ts';
 import { requestFaults } from './request-consistency.ts';
 import { landingRequestSchema, takeoffRequestSchema, weatherSchema } from './request-schema.ts';
@@ -33,7 +33,13 @@ function consistent<T>(
   read: ReadResult<T>,
   faultsOf: (value: T) => readonly { path: string; message: string }[],
 ): ReadResult<T> {
-  if (!read.ok) return read;
+  if (!read.ok) return { ok: false, faults: read.faults.map(worded) };
   const faults = faultsOf(read.value);
   return faults.length === 0 ? read : { ok: false, faults };
+}
+
+/** Says why, where "not a key of this document" alone would leave the pilot guessing. */
+function worded(fault: Fault): Fault {
+  if (fault.path !== 'runway.surface.conditionCode' || !fault.message.endsWith('of this document')) return fault;
+  return { ...fault, message: 'runway condition codes are for paved runways only' };
 }

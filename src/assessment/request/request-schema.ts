@@ -33,7 +33,11 @@ const runwayEnd = v.strictObject({
 
 const condition = v.picklist(['dry', 'wet']);
 const surface = v.variant('kind', [
-  v.strictObject({ kind: v.literal('paved'), condition }),
+  v.strictObject({
+    kind: v.literal('paved'),
+    condition,
+    conditionCode: v.exactOptional(v.picklist([0, 1, 2, 3, 4, 5, 6])),
+  }),
   v.strictObject({ kind: v.literal('gravel'), condition }),
   v.strictObject({ kind: v.literal('snow') }),
   v.strictObject({
@@ -51,6 +55,7 @@ const obstacle = v.strictObject({
   topElevation: v.exactOptional(elevation),
   groundElevation: v.exactOptional(elevation),
   height: v.exactOptional(measureSchema(['ftHeight', 'mHeight'], 0, 3000)),
+  lateralOffset: v.exactOptional(measureSchema(['m', 'ft'], 0, 5000)),
 });
 
 const runway = v.strictObject({
@@ -92,6 +97,7 @@ const policies = v.strictObject({
   approachClearance: v.exactOptional(clearance),
   approachAngle: v.exactOptional(measureSchema(['deg'], 2, 10)),
   reactionTime: v.exactOptional(measureSchema(['s'], 0.5, 10)),
+  firstPrinciples: v.exactOptional(v.picklist(['information', 'more adverse'])),
   confirmations: v.exactOptional(v.array(v.strictObject({ factorId: text, edition: text, date: calendarDate }))),
 });
 
@@ -133,4 +139,5 @@ export const landingRequestSchema = v.strictObject({
   schema: v.literal('groundroll/landing-request/1'),
   ...base,
   approachSpeedAddition: v.exactOptional(measureSchema(['kt'], 0, 30)),
+  excessHeight: v.exactOptional(measureSchema(['ftHeight', 'mHeight'], 0, 200)),
 }) satisfies v.GenericSchema<unknown, LandingRequest>;

@@ -25,7 +25,7 @@ export interface RunwayEnd {
   readonly displacedThreshold?: Measure<'m' | 'ft'>;
 }
 
-/** An obstacle on the extended centreline, beyond one end of the runway. */
+/** An obstacle beyond one end of the runway. */
 export interface Obstacle {
   readonly name: string;
   /** The designator painted at the end beyond which it stands. */
@@ -36,6 +36,8 @@ export interface Obstacle {
   readonly topElevation?: Measure<'ftElevation' | 'mElevation'>;
   readonly groundElevation?: Measure<'ftElevation' | 'mElevation'>;
   readonly height?: Measure<'ftHeight' | 'mHeight'>;
+  /** From the extended centreline, to either side. It is stated in the result and takes nothing away: assessed as on the centreline. */
+  readonly lateralOffset?: Measure<'m' | 'ft'>;
 }
 
 /** The runway as it lies, for use from either end. */
@@ -96,6 +98,7 @@ export interface PoliciesGiven {
   readonly approachClearance?: Measure<'ftHeight' | 'mHeight'>;
   readonly approachAngle?: Measure<'deg'>;
   readonly reactionTime?: Measure<'s'>;
+  readonly firstPrinciples?: 'information' | 'more adverse';
   /** For factors that the library only recalls. */
   readonly confirmations?: readonly Confirmation[];
 }
@@ -136,4 +139,6 @@ export interface LandingRequest extends RequestBase {
   readonly schema: 'groundroll/landing-request/1';
   /** Above the published approach speed; half the gust increment where not stated. */
   readonly approachSpeedAddition?: Measure<'kt'>;
+  /** By how much the threshold is passed above the height that the landing distance is printed for. */
+  readonly excessHeight?: Measure<'ftHeight' | 'mHeight'>;
 }

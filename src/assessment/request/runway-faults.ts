@@ -1,3 +1,4 @@
+import { runwayConditionCodes } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { Obstacle, Runway, RunwayEnd } from './request.ts';
@@ -11,7 +12,7 @@ export function runwayFaults(runway: Runway, inUse: string): Fault[] {
     faults.push({ path: 'runway.ends', message: `both ends are painted ${a.designator}` });
   if (!painted.includes(inUse))
     faults.push({ path: 'runwayInUse', message: `${inUse} is not painted at either end (${painted.join(', ')})` });
-  faults.push(...reciprocalFaults(a, b));
+  faults.push(...reciprocalFaults(a, b), ...conditionCodeFaults(runway.surface));
   const length_m = convert(runway.length.value, runway.length.unit, 'm') as number;
   const elevations = runway.ends.map(
     ({ elevation }) => convert(elevation.value, elevation.unit, 'mElevation') as number,
@@ -36,6 +37,15 @@ export function runwayFaults(runway: Runway, inUse: string): Fault[] {
   for (const [i, obstacle] of (runway.obstacles ?? []).entries())
     faults.push(...obstacleFaults(obstacle, painted, `runway.obstacles[${i}]`));
   return faults;
+}
+
+/** Code 6 is dry and every other code is not. */
+function conditionCodeFaults(surface: Runway['surface']): Fault[] {
+  if (surface.kind !== 'paved' || surface.conditionCode === undefined) return [];
+  const { condition, conditionCode: code } = surface;
+  if ((code === 6) === (condition === 'dry')) return [];
+  const message = `runway condition code ${code} (${runwayConditionCodes[code].surface}) contradicts "${condition}"`;
+  return [{ path: 'runway.surface.conditionCode', message }];
 }
 
 function reciprocalFaults(a: RunwayEnd, b: RunwayEnd): Fault[] {

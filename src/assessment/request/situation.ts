@@ -25,6 +25,8 @@ export interface PlacedObstacle {
   /** From the end of the runway beyond which it stands, in metres. */
   readonly beyond_m: number;
   readonly top_mElevation: number;
+  /** From the extended centreline, where stated. */
+  readonly offset_m: number | undefined;
 }
 
 /** The runway as it is used today, in metres and degrees. */
@@ -164,6 +166,7 @@ function settle(given: PoliciesGiven): Policies {
     approachClearance: number(given.approachClearance, 'ftHeight', d.approachClearance.default),
     approachAngle: number(given.approachAngle, 'deg', d.approachAngle.default),
     reactionTime: number(given.reactionTime, 's', d.reactionTime.default),
+    firstPrinciples: given.firstPrinciples ?? d.firstPrinciples.default,
   };
 }
 
@@ -184,8 +187,9 @@ function runwayInUse(request: TakeoffRequest | LandingRequest, notes: Reason[]):
   const placed = (designator: string) =>
     runway.obstacles
       ?.filter((obstacle) => obstacle.end === designator)
-      .map(({ name, beyond, topElevation, groundElevation, height }) => ({
+      .map(({ name, beyond, topElevation, groundElevation, height, lateralOffset }) => ({
         name,
+        offset_m: lateralOffset === undefined ? undefined : inUnit(lateralOffset, 'm'),
         beyond_m: inUnit(beyond, 'm'),
         top_mElevation:
           topElevation !== undefined

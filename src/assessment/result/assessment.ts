@@ -92,6 +92,8 @@ export interface AssessmentBase {
   readonly marks: readonly MarkFound[];
   readonly speeds: readonly SpeedFound[];
   readonly advice: readonly Sentence[];
+  /** What physics says beside the figures of manual and factor set; empty where nothing is estimated. */
+  readonly estimates: readonly Sentence[];
   readonly hazards: readonly Sentence[];
   readonly dataNotes: readonly Sentence[];
   readonly notAssessed: readonly string[];

@@ -6,10 +6,13 @@ import type { Chain } from '../kernel/distance-chain.ts';
 import type { Mark } from '../kernel/mark.ts';
 import { windAdvice } from '../kernel/shared-criteria.ts';
 import type { TraceRecorder } from '../kernel/step.ts';
+import type { SurfaceEstimate } from '../kernel/surface-estimate.ts';
+import { wheelHazards } from '../kernel/wheels.ts';
 import type { Conditions } from '../request/conditions.ts';
 import type { Situation } from '../request/situation.ts';
 import type { AssessmentBase, SpeedFound } from './assessment.ts';
 import { directionSpread } from './direction-spread.ts';
+import { estimateReasons } from './estimate-reasons.ts';
 import { limitsOfUse, notAssessed } from './limits-of-use.ts';
 import {
   breakEvenFound,
@@ -41,6 +44,9 @@ export interface Findings {
   readonly speeds: readonly SpeedFound[];
   /** Beside what both phases beware of. */
   readonly hazards: readonly Reason[];
+  /** Beside what there is to know about the figures of both phases. */
+  readonly notes: readonly Reason[];
+  readonly estimate: SurfaceEstimate | undefined;
   readonly missing: readonly string[];
   /** The speeds read, with the axes on which they were read at an edge. */
   readonly edges: readonly ({ ok: true; edges: readonly Reason[] } | { ok: false })[];
@@ -57,6 +63,7 @@ export function finished(
 ): AssessmentBase {
   const { air, wind, chain, judged, distance } = findings;
   const advice = windAdvice(r, situation, wind, judged);
+  const wheels = wheelHazards(r, situation);
   const isFactored =
     situation.safety === 'of the set' &&
     situation.set.hasSafetyFactor &&
@@ -80,8 +87,9 @@ export function finished(
     marks: findings.marks.map(markFound),
     speeds: [...findings.speeds, ...namedSpeeds(situation)],
     advice: worded(advice),
-    hazards: worded([...commonHazards(situation, conditions, wind), ...findings.hazards]),
-    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...edges, ...spread]),
+    estimates: worded(estimateReasons(findings.estimate)),
+    hazards: worded([...commonHazards(situation, conditions, wind), ...wheels, ...findings.hazards]),
+    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...findings.notes, ...edges, ...spread]),
     notAssessed: notAssessed(findings.missing),
     limitsOfUse,
     trace: workingOf(r.trace),

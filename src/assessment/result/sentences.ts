@@ -24,6 +24,9 @@ const q = (value: unknown, unit: unknown, decimals = 0) => formatValue(value as 
 
 const n = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals });
 
+/** Two figures that bound a third; one where they are the same. */
+const band = (low: unknown, high: unknown) => (low === high ? n(low, 2) : `${n(low, 2)} to ${n(high, 2)}`);
+
 /** The words of every reason, decision, hazard and note. One sentence each; figures are worded, never signed. */
 const texts = {
   // The air
@@ -119,6 +122,8 @@ const texts = {
   'speed-addition-paid': (p) =>
     `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'])} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
   'speed-addition-ignored': () => 'The speed addition is not paid for in distance, by the policy chosen.',
+  'excess-height-paid': (p) =>
+    `Passing the threshold ${n(p['height_ft'])} ft too high at ${n(p['angle_deg'], 1)}° is paid for in distance flown over, before the safety factor.`,
   'safety-factor-none': () =>
     'No safety factor, by choice: the distance available is compared with the corrected distance itself.',
   'set-without-safety-factor': (p) =>
@@ -147,6 +152,14 @@ const texts = {
   'distance-unknown': () => 'The distance itself is undetermined.',
   'approach-too-flat': (p) =>
     `An approach at ${n(p['angle_deg'], 1)}° does not meet a surface falling at ${n(p['slope_percent'], 1)} %.`,
+  'obstacle-beside': (p) =>
+    `${p['obstacle']} stands ${n(p['offset_m'])} m beside the extended centreline and is assessed as if it stood on it.`,
+  'obstacle-beside-strip': (p) =>
+    `For information: the rule for two and more engines (CAT.POL.A.310) looks ${n(p['halfWidth_m'])} m to either side there, at ${p['obstacle']}.`,
+  'approach-rate': (p) =>
+    `An approach at ${n(p['angle_deg'], 1)}° with ${n(p['groundSpeed_kt'])} kt over the ground takes ${n(p['rate_ftPerMin'])} ft/min of descent.`,
+  'approach-angle-without-loss': (p) =>
+    `A path of ${n(p['angle_deg'], 1)}° (${n(p['rate_ftPerMin'])} ft/min) would pass every listed obstacle without loss of distance; no landing distance is printed for such a path.`,
   'approach-loss': (p) =>
     `${n(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${n(p['angle_deg'], 1)}°.`,
   'crosswind-demonstrated-informs': (p) =>
@@ -171,6 +184,18 @@ const texts = {
   'hazard-obstacles': () => 'Sink and turbulence behind trees and ridges are not modelled.',
   'hazard-steep-slope': (p) =>
     `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is steeper than published factors are meant for.`,
+  'hazard-hydroplaning': (p) =>
+    `On water a tyre at ${n(p['pressure_psi'])} psi may hydroplane above ${n(p['rolling_kt'])} kt over the ground, at touchdown above ${n(p['touchdown_kt'])} kt.`,
+  'hazard-hydroplaning-unknown': () =>
+    'On water the tyres may hydroplane; the data have no tyre pressure, so no speed is given.',
+  'hazard-condition-code': (p) =>
+    `Runway condition code ${p['code']}: ${p['surface']}; braking action ${p['braking']}.`,
+  'hazard-steep-approach': (p) =>
+    `An approach at ${n(p['angle_deg'], 1)}° is steeper than 3.5°: the landing may take longer than the manual's figure (AIM 2-1-2).`,
+  'hazard-approach-rate': (p) =>
+    `${n(p['rate_ftPerMin'])} ft/min of descent is more than the ${n(p['limit_ftPerMin'])} ft/min that should not be exceeded below ${n(p['below_ft'])} ft above the ground.`,
+  'hazard-commits-before-threshold': () =>
+    'From the threshold on no go-around clears what stands ahead: the decision to land falls before it.',
   'hazard-no-go-around': () =>
     'Obstacles stand ahead and the data have no balked landing climb: whether a go-around clears them is not assessed.',
   'hazard-demonstrated': () =>
@@ -182,6 +207,18 @@ const texts = {
   'obstacles-none': () => 'The list of obstacles is empty: none are known.',
   'manual-includes': (p) =>
     `The manual's figures: safety factor ${p['safetyFactor']}, wind accountability ${p['windAccountability']}.`,
+  // First principles
+  'estimate-surface': (p) =>
+    `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} instead of ${band(p['leastKnown'], p['greatestKnown'])} on the manual's surface multiplies the distance by ${band(p['low'], p['high'])}.`,
+  'estimate-surface-open': (p) =>
+    `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} multiplies the distance by at least ${n(p['low'], 2)}; with the greatest the aeroplane may not reach its lift-off speed at all.`,
+  'estimate-surface-stuck': (p) =>
+    `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} leaves no acceleration.`,
+  'estimate-assumes': () =>
+    "It rests on the constant thrust that gives back the manual's own roll, the same lift-off speed, a level runway and wheels that carry the whole mass, which overstates what friction costs.",
+  'estimate-recalled': () => 'Some of its friction figures are recalled, not read.',
+  'estimate-more-adverse': (p) =>
+    `By first principles the surface may cost ${p['bound']}: by the policy chosen that takes the verdict of within away.`,
   // Marks
   'mark-none-obstacles': () => 'No roll of any length clears the obstacles by the height asked.',
   'mark-none-roll': () => 'The roll expected today is longer than the longest that would still do.',
@@ -191,6 +228,8 @@ const texts = {
   'mark-lower-bound': () => 'It would rest on a factor that says "at least": no point can be given.',
   'mark-go-around-basis': () =>
     'Holds for a climb that begins on the surface at once: add what deciding, applying power and cleaning up will take.',
+  'mark-aiming-basis': () =>
+    'Where the path meets a surface level with the threshold; the flare carries the touchdown farther.',
   'mark-acceleration-basis': () =>
     'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
   // Break-evens
