@@ -10,6 +10,9 @@ export default defineConfig({
     setupFiles: ['test/setup.ts'],
     // No test leaves anything behind; a fresh context for each file would triple the time.
     isolate: false,
+    // Properties over whole documents take seconds on a busy machine; time is what benchmarks measure.
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     typecheck: { enabled: true, include: ['test/**/*.test-d.ts'], tsconfig: 'tsconfig.json' },
     coverage: {
       provider: 'v8',

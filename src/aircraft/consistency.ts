@@ -1,6 +1,7 @@
 import type { Fault } from '../documents/index.ts';
 import { convert } from '../units/unit-table.ts';
 import type { AxisQuantity } from './axis.ts';
+import { climbProgressFaults } from './climb-progress-faults.ts';
 import { type Figures, printedRanges } from './figures.ts';
 import type { DistanceData, PerformanceData, StallSpeed, TakeoffData } from './performance-data.ts';
 import type { TablePoint } from './read-table.ts';
@@ -19,6 +20,7 @@ export function consistencyFaults(data: PerformanceData): Fault[] {
       ...takeoffSpeedFaults(data, table, `takeoff[${i}]`),
     ]),
     ...data.landing.flatMap((table, i) => distanceFaults(table, `landing[${i}]`)),
+    ...(data.climbProgress ?? []).flatMap((progress, i) => climbProgressFaults(progress, `climbProgress[${i}]`)),
   ];
 }
 
@@ -69,6 +71,10 @@ function repetitionFaults(data: PerformanceData): Fault[] {
     ...twice(
       'climb',
       data.climb.map(({ configuration, use }) => `${configuration}, ${use}`),
+    ),
+    ...twice(
+      'climbProgress',
+      (data.climbProgress ?? []).map(({ name }) => `"${name}"`),
     ),
     ...twice(
       'stallSpeeds',

@@ -1,16 +1,20 @@
 export { type AxisQuantity, type AxisUnit, axisFacts } from './axis.ts';
 export { bracketCalibration, calibrationTable } from './calibrate.ts';
 export type { Chart, ChartCurve, ChartPoint, ChartScale, CurvePanel, GuidePanel } from './chart.ts';
+export { type ClimbIncrementInputs, climbIncrement } from './climb-increment.ts';
+export { type ClimbProgress, type ClimbProgressInputs, climbProgress } from './climb-progress.ts';
 export { consistencyFaults } from './consistency.ts';
 export { type Figures, isChart, type PrintedRange, printedRange } from './figures.ts';
 export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
 export { type CurvePiece, type InterpolateCurvesInputs, interpolateCurves } from './interpolate-curves.ts';
 export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';
+export { migratePerformanceData } from './migrate-performance-data.ts';
 export type {
   Airframe,
   AssociatedConditions,
   Calibration,
   ClimbData,
+  ClimbProgressData,
   Configuration,
   Corrections,
   DistanceData,
@@ -37,5 +41,5 @@ export {
   type TablePoint,
   type TableReading,
 } from './read-table.ts';
-export type { Cell, Cells, CellUnit, Table, TableAxis } from './table.ts';
+export type { Cell, Cells, CellUnit, FuelUnit, Table, TableAxis } from './table.ts';
 export { type ExampleRow, verifyExamples } from './verify-examples.ts';

@@ -80,9 +80,10 @@ const distanceData = {
 const printedExample = v.strictObject({
   locator: text,
   configuration: text,
-  of: v.picklist(['takeoff', 'landing', 'climb']),
+  of: v.picklist(['takeoff', 'landing', 'climb', 'climb progress']),
   at: v.strictObject({
     mass: v.exactOptional(mass),
+    from: v.exactOptional(measureSchema(['ftPA'], -2000, 20_000)),
     pressureAltitude: v.exactOptional(measureSchema(['ftPA'], -2000, 20_000)),
     densityAltitude: v.exactOptional(measureSchema(['ftDA'], -5000, 25_000)),
     temperature: v.exactOptional(measureSchema(['degC', 'degF'], -60, 60)),
@@ -94,6 +95,9 @@ const printedExample = v.strictObject({
     groundRoll: v.exactOptional(measureSchema(['m', 'ft'], 1, 20_000)),
     distance: v.exactOptional(measureSchema(['m', 'ft'], 1, 20_000)),
     rateOfClimb: v.exactOptional(measureSchema(['ftPerMin'], -3000, 6000)),
+    time: v.exactOptional(measureSchema(['min'], 0, 300)),
+    fuel: v.exactOptional(measureSchema(['L', 'USgal', 'kg', 'lb'], 0, 1000)),
+    distanceFlown: v.exactOptional(measureSchema(['NM'], 0, 500)),
   }),
   tolerance: numberWithin(0, 200, 'printed units'),
 });
@@ -156,6 +160,27 @@ export const performanceDataSchema = v.strictObject({
       speed: speedTable,
       rateOfClimb: figuresSchema(['ftPerMin'], -3000, 6000),
     }),
+  ),
+  climbProgress: v.exactOptional(
+    v.array(
+      v.strictObject({
+        name: text,
+        flap: text,
+        power: text,
+        speed: speedTable,
+        associatedConditions: v.strictObject({ mass: v.exactOptional(mass) }),
+        time: tableSchema(['min'], 0, 300),
+        fuel: tableSchema(['L', 'USgal', 'kg', 'lb'], 0, 1000),
+        distance: tableSchema(['NM'], 0, 500),
+        aboveStandard: v.exactOptional(
+          v.strictObject({
+            change: measureSchema(['percent'], 0, 100),
+            per: measureSchema(['degCDifference'], 1, 50),
+            upTo: measureSchema(['degCDifference'], 1, 50),
+          }),
+        ),
+      }),
+    ),
   ),
   examples: v.exactOptional(v.array(printedExample)),
 }) satisfies v.GenericSchema<unknown, PerformanceData>;

@@ -1,7 +1,7 @@
 import type { Measure, UnitWord } from '../units/index.ts';
 import type { Figures } from './figures.ts';
 import type { PrintedExample } from './printed-example.ts';
-import type { Table } from './table.ts';
+import type { FuelUnit, Table } from './table.ts';
 
 /** How the aeroplane is flown: flap, power and technique belong to every table and to every request. */
 export interface Configuration {
@@ -132,6 +132,25 @@ export interface ClimbData {
   readonly rateOfClimb: Figures<'ftPerMin'>;
 }
 
+/**
+ * Time, fuel and distance to climb, counted from the lowest altitude of the tables, in still air. All three run along
+ * pressure altitude, and along mass or the deviation from the standard temperature where the manual does.
+ */
+export interface ClimbProgressData {
+  /** A short word of the document's own. */
+  readonly name: string;
+  readonly flap: string;
+  readonly power: string;
+  readonly speed: Table<'kias'>;
+  /** The greatest mass that tables without an axis of mass hold for. */
+  readonly associatedConditions: { readonly mass?: Measure<'kg' | 'lb'> };
+  readonly time: Table<'min'>;
+  readonly fuel: Table<FuelUnit>;
+  readonly distance: Table<'NM'>;
+  /** The manual's own law for air warmer than standard, for tables without an axis of it. */
+  readonly aboveStandard?: PrintedLaw<'degCDifference'>;
+}
+
 /** What some hazards and notes need to know of the aeroplane itself. */
 export interface Airframe {
   readonly wingspan?: Measure<'m' | 'ft'>;
@@ -162,6 +181,7 @@ export interface PerformanceData {
   readonly takeoff: readonly TakeoffData[];
   readonly landing: readonly LandingData[];
   readonly climb: readonly ClimbData[];
+  readonly climbProgress?: readonly ClimbProgressData[];
   /** Worked examples that the manual prints; `verifyExamples` runs them against these data. */
   readonly examples?: readonly PrintedExample[];
 }

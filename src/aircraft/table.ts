@@ -13,8 +13,11 @@ export type Cell = number | null;
 /** Cells nested as deep as there are axes, the first axis outermost; one bare number where there is no axis. */
 export type Cells = Cell | readonly Cells[];
 
+/** The units in which manuals count fuel. */
+export type FuelUnit = 'L' | 'USgal' | 'kg' | 'lb';
+
 /** The units a table's cells may be printed in. */
-export type CellUnit = 'm' | 'ft' | 'ftPerMin' | 'kias' | 'kcas';
+export type CellUnit = 'm' | 'ft' | 'ftPerMin' | 'kias' | 'kcas' | 'min' | 'NM' | FuelUnit;
 
 /** A table of the flight manual as printed, on up to four axes. */
 export interface Table<U extends CellUnit = CellUnit> {

@@ -1,7 +1,16 @@
 import { windFactor } from '../distance/index.ts';
-import type { Knots, Measure, Percent } from '../units/index.ts';
+import {
+  type CelsiusDifference,
+  DomainError,
+  type Kilograms,
+  type Knots,
+  type Measure,
+  type Percent,
+  type PressureAltitude,
+} from '../units/index.ts';
 import { convert, type UnitWord } from '../units/unit-table.ts';
 import { axisFacts } from './axis.ts';
+import { type ClimbProgress, climbProgress } from './climb-progress.ts';
 import { type Figures, printedRange } from './figures.ts';
 import type { DistanceData, PerformanceData, PrintedLaw } from './performance-data.ts';
 import type { PrintedExample } from './printed-example.ts';
@@ -11,7 +20,7 @@ import { figureAt } from './samples.ts';
 /** One figure of a printed example beside what the transcribed data give. */
 export interface ExampleRow {
   readonly locator: string;
-  readonly quantity: 'ground roll' | 'distance' | 'rate of climb';
+  readonly quantity: 'ground roll' | 'distance' | 'rate of climb' | 'time' | 'fuel' | 'distance flown';
   readonly printed: number;
   /** In the printed unit; none where the data have no figure for the conditions of the example. */
   readonly ours: number | undefined;
@@ -31,9 +40,41 @@ export interface ExampleRow {
  * verifyExamples({ examples: [] } as never) // => []
  */
 export function verifyExamples(data: PerformanceData): ExampleRow[] {
-  return (data.examples ?? []).flatMap((example) =>
-    example.of === 'climb' ? climbRows(data, example) : distanceRows(data, example),
-  );
+  return (data.examples ?? []).flatMap((example) => {
+    if (example.of === 'climb progress') return progressRows(data, example);
+    return example.of === 'climb' ? climbRows(data, example) : distanceRows(data, example);
+  });
+}
+
+function progressRows(data: PerformanceData, example: PrintedExample): ExampleRow[] {
+  const found = progressOf(data, example);
+  const { time, fuel, distanceFlown } = example.printed;
+  return [
+    ...row(example, 'time', time, found && { value: found.time, unit: 'min' }),
+    ...row(example, 'fuel', fuel, found?.fuel),
+    ...row(example, 'distance flown', distanceFlown, found && { value: found.distance, unit: 'NM' }),
+  ];
+}
+
+/** None where the tables have no figure for the conditions of the example. */
+function progressOf(data: PerformanceData, example: PrintedExample): ClimbProgress | undefined {
+  const progress = data.climbProgress?.find(({ name }) => name === example.configuration);
+  const { mass, pressureAltitude, isaDeviation = 0 } = pointOf(example);
+  const from = example.at.from?.value;
+  if (progress === undefined || mass === undefined || pressureAltitude === undefined || from === undefined)
+    return undefined;
+  try {
+    return climbProgress({
+      data: progress,
+      from: from as PressureAltitude,
+      to: pressureAltitude as PressureAltitude,
+      mass: mass as Kilograms,
+      isaDeviation: isaDeviation as CelsiusDifference,
+    });
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
 }
 
 function distanceRows(data: PerformanceData, example: PrintedExample): ExampleRow[] {
@@ -95,9 +136,10 @@ function row(
 
 /** The conditions of an example in reading units; calm and level where it states neither. */
 function pointOf({ at }: PrintedExample): TablePoint {
-  const stated = Object.entries(at).map(([quantity, { value, unit }]) => [
+  const { from: _start, ...quantities } = at;
+  const stated = Object.entries(quantities).map(([quantity, { value, unit }]) => [
     quantity,
-    convert(value, unit, axisFacts[quantity as keyof typeof at].readingUnit),
+    convert(value, unit, axisFacts[quantity as keyof typeof quantities].readingUnit),
   ]);
   return { headwind: 0, slope: 0, ...Object.fromEntries(stated) };
 }

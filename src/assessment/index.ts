@@ -32,6 +32,7 @@ export type {
   UndeterminedCriterion,
   WorkingEntry,
 } from './result/assessment.ts';
+export { limitsOfUse } from './result/limits-of-use.ts';
 export type { Parameters } from './result/parameters.ts';
 export { marginInWords, verdictInWords } from './result/present.ts';
 export type { Sentence, SentenceCode } from './result/sentences.ts';

@@ -1,13 +1,22 @@
 import * as v from 'valibot';
 import type { Fault, ReadResult } from './fault.ts';
+import { versionFault } from './schema-version.ts';
 import { sizeFault } from './size-guard.ts';
 
 /** Reads a document by its schema; all faults at once, never a throw. */
 export function readDocument<T>(schema: v.GenericSchema<unknown, T>, json: unknown): ReadResult<T> {
   const tooLarge = sizeFault(json);
   if (tooLarge !== undefined) return { ok: false, faults: [tooLarge] };
+  const otherVersion = versionFault(json, literalOf(schema));
+  if (otherVersion !== undefined) return { ok: false, faults: [otherVersion] };
   const result = v.safeParse(schema, json);
   return result.success ? { ok: true, value: result.output } : { ok: false, faults: result.issues.map(faultOf) };
+}
+
+/** The `schema` that a document must carry; empty for parts of documents, which carry none. */
+function literalOf(schema: v.GenericSchema<unknown, unknown>): string {
+  const { entries } = schema as { entries?: { schema?: { literal?: string } } };
+  return entries?.schema?.literal ?? '';
 }
 
 function faultOf(issue: v.BaseIssue<unknown>): Fault {

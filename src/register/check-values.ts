@@ -1,3 +1,4 @@
+import climbIncrement from '../aircraft/climb-increment.check-values.json' with { type: 'json' };
 import interpolateCell from '../aircraft/interpolate-cell.check-values.json' with { type: 'json' };
 import gustAddition from '../airspeed/gust-addition.check-values.json' with { type: 'json' };
 import loadFactor from '../airspeed/load-factor.check-values.json' with { type: 'json' };
@@ -105,6 +106,7 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   groundRoll,
   rollFromForceTerms,
   rotationDistance,
+  climbIncrement,
   interpolateCell,
 ];
 

@@ -1,3 +1,4 @@
+import { climbIncrementRecord } from '../aircraft/climb-increment.record.ts';
 import { interpolateCellRecord } from '../aircraft/interpolate-cell.record.ts';
 import { interpolateCurvesRecord } from '../aircraft/interpolate-curves.record.ts';
 import { approachSpeedRecord, gustIncrementRecord } from '../airspeed/gust-addition.record.ts';
@@ -177,6 +178,7 @@ export const formulaRecords: readonly FormulaRecord[] = [
   rollFromForceTermsRecord,
   rollRatioRecord,
   rotationDistanceRecord,
+  climbIncrementRecord,
   interpolateCellRecord,
   interpolateCurvesRecord,
 ];

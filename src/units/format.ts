@@ -54,6 +54,8 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   s2PerM2: ' s²/m²',
   s2PerFt2: ' s²/ft²',
   m2: ' m²',
+  L: ' L',
+  USgal: ' US gal',
   N: ' N',
   kgPerM: ' N/(m/s)²',
   s: ' s',

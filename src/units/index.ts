@@ -181,4 +181,5 @@ export {
   ftPerMin,
   mpsVertical,
 } from './vertical-speed.ts';
+export { type Litres, litres, litresFromUsGallons, type USGallons, usGallons, usGallonsFromLitres } from './volume.ts';
 export { lbfPerFt2, type NewtonsPerSquareMetre, NPerM2, type PoundsForcePerSquareFoot } from './wing-loading.ts';

@@ -58,6 +58,8 @@ export const unitTable = {
   s2PerM2: { kind: 'inverse square of speed', scale: 1 },
   s2PerFt2: { kind: 'inverse square of speed', scale: 1 / 0.3048 ** 2 },
   m2: { kind: 'area', scale: 1 },
+  L: { kind: 'volume', scale: 1 },
+  USgal: { kind: 'volume', scale: 3.785411784 },
   N: { kind: 'force', scale: 1 },
   kgPerM: { kind: 'force per square of speed', scale: 1 },
   s: { kind: 'time', scale: 1 },

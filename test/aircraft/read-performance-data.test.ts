@@ -338,7 +338,9 @@ describe('readPerformanceData', () => {
       /3 indicated against 2/,
     ],
     ['a date in another form', 'provenance.transcribedOn', '14.7.2026', 'provenance.transcribedOn', /not a date/],
-    ['another schema', 'schema', 'groundroll/performance-data/2', 'schema', /is not/],
+    ['another schema', 'schema', 'groundroll/takeoff-request/1', 'schema', /is not/],
+    ['a newer version', 'schema', 'groundroll/performance-data/2', 'schema', /version 2 is newer than version 1/],
+    ['an older version', 'schema', 'groundroll/performance-data/0', 'schema', /version 0 is older than version 1/],
   ];
 
   it.each(rows)('refuses %s, with its path', (_name, path, value, faultPath, message) => {

@@ -74,6 +74,8 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   m2: [2, 0, 0, 0, 0],
   N: [1, -2, 1, 0, 0],
   kgPerM: [-1, 0, 1, 0, 0],
+  L: [3, 0, 0, 0, 0],
+  USgal: [3, 0, 0, 0, 0],
   s: [0, 1, 0, 0, 0],
   min: [0, 1, 0, 0, 0],
   year: 'fixed',

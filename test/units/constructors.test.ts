@@ -9,6 +9,8 @@ const constructors = {
   deg: units.degrees,
   rad: units.radians,
   m2: units.m2,
+  L: units.litres,
+  USgal: units.usGallons,
   kgPerM3: units.kgPerM3,
   slugPerFt3: units.slugPerFt3,
   NPerM2: units.NPerM2,

@@ -32,6 +32,8 @@ const pairs: readonly (readonly [Conversion, Conversion, UnitWord, UnitWord, num
   [units.hectopascalsFromInchesOfMercury, units.inchesOfMercuryFromHectopascals, 'inHg', 'hPa', 1, 33.86388640341],
   [units.kelvinFromCelsius, units.celsiusFromKelvin, 'degC', 'K', 0, 273.15],
   [units.celsiusFromFahrenheit, units.fahrenheitFromCelsius, 'degF', 'degC', 212, 100],
+  // A gallon of the United States is 231 cubic inches of 16.387064 mL each.
+  [units.litresFromUsGallons, units.usGallonsFromLitres, 'USgal', 'L', 1, 3.785411784],
   [units.secondsFromMinutes, units.minutesFromSeconds, 'min', 's', 1, 60],
   [units.ratioFromPercent, units.percentFromRatio, 'percent', 'ratio', 100, 1],
   [units.feetPerNauticalMileFromRatio, units.ratioFromFeetPerNauticalMile, 'ratio', 'ftPerNM', 1, 6076.115485564304],

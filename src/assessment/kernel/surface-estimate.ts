@@ -9,11 +9,11 @@ import {
   standardGravity,
 } from '../../dynamics/index.ts';
 import type { CalibratedAirspeed, Kilograms, Knots, Metres, Percent, Ratio } from '../../units/index.ts';
+import type { Situation, SpeedReading } from '../request/situation.ts';
 import type { Air, Wind } from './air-and-wind.ts';
 import { type Judged, withheld } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
 import type { Recorder } from './step.ts';
-import type { TakeoffSituation } from './takeoff-kernel.ts';
 
 /** What a surface may cost by first principles, as factors on the distance; beside the factors, never instead of them. */
 export interface SurfaceEstimate {
@@ -27,7 +27,7 @@ export interface SurfaceEstimate {
 /** Compares the friction of today's surface with that of the manual's, for the roll that the manual gives in this wind. */
 export function surfaceEstimate(
   r: Recorder,
-  situation: TakeoffSituation,
+  situation: Situation & { readonly liftOff: SpeedReading },
   { air, wind, chain }: { readonly air: Air; readonly wind: Wind; readonly chain: Chain },
 ): SurfaceEstimate | undefined {
   const surface = rollingSurfaceOf(situation.runway.surface);
