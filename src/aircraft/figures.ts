@@ -16,6 +16,13 @@ export interface PrintedRange extends ChartScale {
   readonly to: number;
 }
 
+/** Whether figures run along a quantity. */
+export function runsAlong(figures: Table | Chart, quantity: AxisQuantity): boolean {
+  if (!isChart(figures)) return figures.axes.some((axis) => axis.quantity === quantity);
+  const [first] = figures.panels;
+  return first.family.quantity === quantity || figures.panels.some(({ along }) => along.quantity === quantity);
+}
+
 /** Everything that figures run along, in printed order. */
 export function printedRanges(figures: Table | Chart): PrintedRange[] {
   if (!isChart(figures)) {

@@ -4,7 +4,7 @@ export type { Chart, ChartCurve, ChartPoint, ChartScale, CurvePanel, GuidePanel 
 export { type ClimbIncrementInputs, climbIncrement } from './climb-increment.ts';
 export { type ClimbProgress, type ClimbProgressInputs, climbProgress } from './climb-progress.ts';
 export { consistencyFaults } from './consistency.ts';
-export { type Figures, isChart, type PrintedRange, printedRange } from './figures.ts';
+export { type Figures, isChart, type PrintedRange, printedRange, runsAlong } from './figures.ts';
 export { type InterpolateCellInputs, interpolateCell } from './interpolate-cell.ts';
 export { type CurvePiece, type InterpolateCurvesInputs, interpolateCurves } from './interpolate-curves.ts';
 export { type InterpolateTableInputs, interpolateTable } from './interpolate-table.ts';

@@ -29,19 +29,18 @@ export interface InterpolateCellInputs {
 export function interpolateCell(x: InterpolateCellInputs): number {
   const { lower, upper, at, corners } = x;
   demandFit('corners', corners.length, 2 ** at.length);
-  let figures = corners;
+  const figures = corners.slice();
   for (let axis = at.length - 1; axis >= 0; axis -= 1) {
     const [x0, x1, x2] = [at[axis], lower[axis], upper[axis]] as [number, number, number];
     if (!(x0 >= x1 && x0 <= x2)) throw outside(axis, x0, x1, x2);
     const share = x2 === x1 ? 0 : (x0 - x1) / (x2 - x1);
-    const reduced: number[] = [];
-    for (let i = 0; i < figures.length; i += 2) {
-      const [y1, y2] = [figures[i], figures[i + 1]] as [number, number];
-      reduced.push(y1 + (y2 - y1) * share);
+    // Half as many figures after each axis, written over the ones that they come from.
+    for (let i = 0; i < 2 ** axis; i += 1) {
+      const [y1, y2] = [figures[2 * i], figures[2 * i + 1]] as [number, number];
+      figures[i] = y1 + (y2 - y1) * share;
     }
-    figures = reduced;
   }
-  const [figure] = figures as [number];
+  const figure = figures[0] as number;
   if (!Number.isFinite(figure)) throw outside(0, figure, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
   return figure;
 }

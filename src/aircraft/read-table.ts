@@ -1,7 +1,7 @@
 import { convert } from '../units/unit-table.ts';
 import { type AxisQuantity, axisFacts } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
-import { type Cell, type CellUnit, cellAt, type Table, type TableAxis } from './table.ts';
+import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
 
 /** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
 export type TablePoint = { readonly [Q in AxisQuantity]?: number };
@@ -32,54 +32,66 @@ export interface TableBracket extends InterpolateCellInputs {
 /** A bracket, or why there is none. A returned case, not an exception: reading is in the path of every assessment. */
 export type TableReading = { readonly ok: true; readonly bracket: TableBracket } | ({ readonly ok: false } & NoReading);
 
-/** Finds the printed figures around a point. */
+/**
+ * Finds the printed figures around a point. Plain loops without closures: this runs several times in every assessment,
+ * and a planner runs a great many of those.
+ */
 export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: ReadingMode): TableReading {
+  const { axes } = table;
+  const isNextWorse = mode.between === 'next-worse';
   const lowerIndex: number[] = [];
   const upperIndex: number[] = [];
   const at: number[] = [];
-  const edges: number[] = [];
-  for (const [k, axis] of table.axes.entries()) {
+  const lower: number[] = [];
+  const upper: number[] = [];
+  let edges: number[] | undefined;
+  for (let k = 0; k < axes.length; k += 1) {
+    const axis = axes[k] as TableAxis;
+    const { values } = axis;
     const given = point[axis.quantity];
-    const x =
-      given === undefined
-        ? undefined
-        : onPrintedValue(convert(given, axisFacts[axis.quantity].readingUnit, axis.unit), axis);
+    const x = given === undefined ? undefined : convert(given, axisFacts[axis.quantity].readingUnit, axis.unit);
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
-    const first = axis.values[0] as number;
-    const last = axis.values[axis.values.length - 1] as number;
+    if (Number.isNaN(x)) return { ok: false, reason: 'off-edge', axis, at: x };
+    const last = values.length - 1;
+    let above = 0;
+    while (above <= last && isAbove(x, values[above] as number)) above += 1;
+    // A value that a conversion of units has moved off a printed one by its last bits is put back on it.
+    const isPrinted = above <= last && !isAbove(values[above] as number, x);
+    const isBelowFirst = above === 0 && !isPrinted;
+    const isBeyondLast = above > last;
     const highIsGood = mode.highIsFavourable.includes(axis.quantity);
-    const isOffGood = highIsGood ? x > last : x < first;
-    const isOffBad = highIsGood ? x < first : x > last;
-    if (isOffBad || (isOffGood && mode.favourableEdge === 'refuse'))
-      return { ok: false, reason: 'off-edge', axis, at: x };
-    if (isOffGood) edges.push(k);
-    const inside = Math.min(Math.max(x, first), last);
-    const above = axis.values.findIndex((value) => value >= inside);
-    const below = axis.values[above] === inside ? above : above - 1;
-    const worse = highIsGood ? below : above;
-    const isNextWorse = mode.between === 'next-worse';
-    lowerIndex.push(isNextWorse ? worse : below);
-    upperIndex.push(isNextWorse ? worse : above);
-    at.push(isNextWorse ? (axis.values[worse] as number) : inside);
+    if (isBelowFirst || isBeyondLast) {
+      if (isBeyondLast !== highIsGood || mode.favourableEdge === 'refuse')
+        return { ok: false, reason: 'off-edge', axis, at: x };
+      edges = edges === undefined ? [k] : [...edges, k];
+    }
+    const to = isBeyondLast ? last : above;
+    const from = isPrinted || isBelowFirst || isBeyondLast ? to : to - 1;
+    const worse = highIsGood ? from : to;
+    const low = isNextWorse ? worse : from;
+    const high = isNextWorse ? worse : to;
+    lowerIndex.push(low);
+    upperIndex.push(high);
+    lower.push(values[low] as number);
+    upper.push(values[high] as number);
+    at.push(low === high ? (values[low] as number) : x);
   }
   const corners = cornersOf(table, lowerIndex, upperIndex);
   if (corners === undefined) return { ok: false, reason: 'blank', at: point };
+  if (edges === undefined) return { ok: true, bracket: { lower, upper, at, corners, atEdge: noEdges } };
   for (const k of edges) {
-    const axis = table.axes[k] as TableAxis;
-    if (!worsensFromEdge(table, lowerIndex, upperIndex, k, mode)) {
-      return { ok: false, reason: 'not-monotonic', axis, at: at[k] as number };
-    }
+    if (!worsensFromEdge(table, lowerIndex, upperIndex, k, mode))
+      return { ok: false, reason: 'not-monotonic', axis: axes[k] as TableAxis, at: at[k] as number };
   }
-  const valuesAt = (indices: number[]) =>
-    indices.map((index, k) => (table.axes[k] as TableAxis).values[index] as number);
-  const atEdge = edges.map((k) => table.axes[k] as TableAxis);
-  return { ok: true, bracket: { lower: valuesAt(lowerIndex), upper: valuesAt(upperIndex), at, corners, atEdge } };
+  const atEdge = edges.map((k) => axes[k] as TableAxis);
+  return { ok: true, bracket: { lower, upper, at, corners, atEdge } };
 }
 
-/** A value that a conversion of units has moved off a printed one by its last bits, put back on it. */
-function onPrintedValue(value: number | undefined, axis: TableAxis): number | undefined {
-  if (value === undefined) return undefined;
-  return axis.values.find((printed) => Math.abs(printed - value) <= 1e-9 * Math.max(1, Math.abs(printed))) ?? value;
+const noEdges: readonly TableAxis[] = [];
+
+/** Above it by more than the last bits of a conversion. */
+function isAbove(value: number, printed: number): boolean {
+  return value - printed > 1e-9 * Math.max(1, Math.abs(printed));
 }
 
 /** The figures at the corners, the last axis running fastest; none if one that counts is blank. */
@@ -87,10 +99,13 @@ function cornersOf(table: Table, lower: readonly number[], upper: readonly numbe
   const rank = lower.length;
   const corners: number[] = [];
   for (let bits = 0; bits < 2 ** rank; bits += 1) {
-    const indices = lower.map((low, k) => (((bits >> (rank - 1 - k)) & 1) === 1 ? (upper[k] as number) : low));
-    const cell: Cell = cellAt(table.cells, indices);
-    if (cell === null) return undefined;
-    corners.push(cell);
+    let part: Cells = table.cells;
+    for (let k = 0; k < rank; k += 1) {
+      const isUpper = ((bits >> (rank - 1 - k)) & 1) === 1;
+      part = (part as readonly Cells[])[(isUpper ? upper[k] : lower[k]) as number] as Cells;
+    }
+    if (part === null) return undefined;
+    corners.push(part as number);
   }
   return corners;
 }

@@ -39,10 +39,11 @@ export function assessTakeoff(request: TakeoffRequest): ReadResult<TakeoffAssess
 
 /** Settles what the weather does not change. */
 export function takeoffSituationOf(request: TakeoffRequest): TakeoffSituation {
-  return withTakeoffSpeeds(situationOf(request), additionOf(request));
+  return withTakeoffSpeeds(situationOf(request), takeoffAdditionOf(request));
 }
 
-function additionOf(request: TakeoffRequest): number {
+/** The speed addition that a request asks for. */
+export function takeoffAdditionOf(request: TakeoffRequest): number {
   return request.liftOffSpeedAddition === undefined ? 0 : inUnit(request.liftOffSpeedAddition, 'kt');
 }
 
@@ -97,7 +98,7 @@ function variationsOf(request: TakeoffRequest, situation: TakeoffSituation, cond
     surface: (surfaceFactor) =>
       takeoffSafety(r, situation, takeoffChain(r, situation, air, inTables_kt, { surfaceFactor })).judged,
     mass: (mass_kg) => {
-      const heavier = withTakeoffSpeeds({ ...situation, mass_kg }, additionOf(request));
+      const heavier = withTakeoffSpeeds({ ...situation, mass_kg }, takeoffAdditionOf(request));
       return takeoffSafety(r, heavier, takeoffChain(r, heavier, air, inTables_kt)).judged;
     },
     temperature: (at) => distanceAt(situation, at),

@@ -1,12 +1,13 @@
 import type { ReadResult } from '../documents/index.ts';
 import { type Bound, DomainError, demand } from '../units/index.ts';
 import { explainLanding, landingAdditionOf, landingSituationOf } from './assess-landing.ts';
-import { explainTakeoff, takeoffSituationOf } from './assess-takeoff.ts';
+import { explainTakeoff, takeoffAdditionOf, takeoffSituationOf } from './assess-takeoff.ts';
 import { guarded } from './guarded.ts';
 import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
+import type { Overrides } from './kernel/distance-chain.ts';
 import { landingFigures } from './kernel/landing-kernel.ts';
 import { callThrough } from './kernel/step.ts';
-import { takeoffFigures } from './kernel/takeoff-kernel.ts';
+import { takeoffFigures, withTakeoffSpeeds } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
@@ -21,16 +22,27 @@ export interface Comparison {
   readonly refused?: DomainError['detail'];
 }
 
+/** What may differ from the prepared request beside the weather; everything else stays. */
+export interface Changes {
+  readonly mass_kg?: number;
+  /** Instead of the factors of manual and set for the surface. */
+  readonly surfaceFactor?: number;
+  /** How much longer than the manual's figure the pilot takes; 1 where not given. */
+  readonly techniqueFactor?: number;
+}
+
 /** A situation that waits for weathers: the same computation as the full assessment, with and without its working. */
 export interface Prepared<T> {
   /**
    * Fast: verdicts and figures. Directions are against the north of the wind in the prepared request, or of the runway
    * where that wind has no direction.
    */
-  compare(conditions: Conditions): Comparison;
+  compare(conditions: Conditions, changes?: Changes): Comparison;
   /** Explained: the same figures with words and working. */
   assess(weather: Weather): ReadResult<T>;
 }
+
+const unchanged: Changes = {};
 
 const source = 'bounds of a request';
 const bounds = {
@@ -40,6 +52,9 @@ const bounds = {
   temperature_degC: { unit: 'degC', min: -40, max: 50, source },
   qnh_hPa: { unit: 'hPa', min: 850, max: 1085, source },
   qfe_hPa: { unit: 'hPa', min: 500, max: 1085, source },
+  mass_kg: { unit: 'kg', min: 50, max: 10_000, source },
+  surfaceFactor: { unit: 'ratio', min: 1, max: 5, source },
+  techniqueFactor: { unit: 'ratio', min: 0.5, max: 3, source },
   northWind: { unit: 'deg', min: 1e-9, max: 360, source: '0 is reported for calm only; north is 360' },
 } satisfies Record<string, Bound>;
 
@@ -74,11 +89,16 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   const read = readTakeoffRequest(request);
   if (!read.ok) return read;
   const situation = takeoffSituationOf(read.value);
+  const addition_kt = takeoffAdditionOf(read.value);
   return {
     ok: true,
     value: {
-      compare: (conditions) =>
-        comparison(conditions, situation, () => takeoffFigures(callThrough, situation, conditions).judged),
+      compare: (conditions, changes = unchanged) =>
+        comparison(conditions, situation, changes, () => {
+          const { mass_kg } = changes;
+          const loaded = mass_kg === undefined ? situation : withTakeoffSpeeds({ ...situation, mass_kg }, addition_kt);
+          return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
+        }),
       assess: (weather) =>
         again(read.value, weather, readTakeoffRequest, (each) =>
           explainTakeoff(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -104,8 +124,12 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   return {
     ok: true,
     value: {
-      compare: (conditions) =>
-        comparison(conditions, situation, () => landingFigures(callThrough, situation, conditions, addition_kt).judged),
+      compare: (conditions, changes = unchanged) =>
+        comparison(conditions, situation, changes, () => {
+          const { mass_kg } = changes;
+          const loaded = mass_kg === undefined ? situation : { ...situation, mass_kg };
+          return landingFigures(callThrough, loaded, conditions, addition_kt, overridesOf(changes)).judged;
+        }),
       assess: (weather) =>
         again(read.value, weather, readLandingRequest, (each) =>
           explainLanding(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -114,8 +138,28 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   };
 }
 
-function comparison(conditions: Conditions, { policies }: Situation, judge: () => readonly Judged[]): Comparison {
+/** The factors among the changes; the mass is a matter of the situation. */
+function overridesOf({ surfaceFactor, techniqueFactor }: Changes): Overrides {
+  return {
+    ...(surfaceFactor === undefined ? {} : { surfaceFactor }),
+    ...(techniqueFactor === undefined ? {} : { techniqueFactor }),
+  };
+}
+
+function demandChanges({ mass_kg, surfaceFactor, techniqueFactor }: Changes): void {
+  if (mass_kg !== undefined) demand('mass_kg', mass_kg, bounds.mass_kg);
+  if (surfaceFactor !== undefined) demand('surfaceFactor', surfaceFactor, bounds.surfaceFactor);
+  if (techniqueFactor !== undefined) demand('techniqueFactor', techniqueFactor, bounds.techniqueFactor);
+}
+
+function comparison(
+  conditions: Conditions,
+  { policies }: Situation,
+  changes: Changes,
+  judge: () => readonly Judged[],
+): Comparison {
   try {
+    demandChanges(changes);
     demandConditions(conditions, policies.humidity === 'virtual temperature');
     const criteria = judge();
     return { verdict: overall(criteria), criteria };

@@ -25,6 +25,7 @@ const metres = (value: number) => `${value < 0 ? '\u2212' : ''}${formatNumber(Ma
 
 const stairWords: Readonly<Record<string, string>> = {
   manual: "The manual's figure for mass, altitude and temperature",
+  technique: 'as the pilot flies it',
   mass: 'for the mass above the table',
   elevation: 'for the altitude above the table',
   temperature: 'for the temperature above the table',

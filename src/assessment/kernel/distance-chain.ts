@@ -4,8 +4,8 @@ import {
   type Figures,
   interpolateCell,
   type PrintedLaw,
+  runsAlong,
   type SurfaceCorrection,
-  type TablePoint,
 } from '../../aircraft/index.ts';
 import {
   correctedDistance,
@@ -17,7 +17,6 @@ import {
   type SteppedRule,
   type Surface,
   slopeFactor,
-  surfaceEffect,
   surfaceInWords,
   windFactor,
 } from '../../distance/index.ts';
@@ -28,12 +27,13 @@ import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
-import { pointOf, runsAlong } from './table-point.ts';
+import { type Beside, pointOf } from './table-point.ts';
 
 /** One tread of the stairs in metres, from the manual's figure up to the distance required. */
 export interface Stair {
   readonly step:
     | 'manual'
+    | 'technique'
     | 'mass'
     | 'elevation'
     | 'temperature'
@@ -67,6 +67,8 @@ export interface Chain {
 export interface Overrides {
   readonly wind_kt?: number;
   readonly surfaceFactor?: number;
+  /** How much longer than the manual's figure the pilot takes. */
+  readonly techniqueFactor?: number;
 }
 
 /** A factor printed for one step says nothing credible of so many; beyond this there is no figure (policy). */
@@ -88,13 +90,14 @@ export function distanceChain(
   }
   const wind_kt = overrides.wind_kt ?? usedWind_kt;
   if (!chain.read(table)) return chain.result();
+  if (overrides.techniqueFactor !== undefined) chain.technique(overrides.techniqueFactor);
   chain.coverMissingAxes(table);
-  if (runsAlong(table, 'headwind')) chain.readAgain(table, 'wind', { headwind: wind_kt });
+  if (runsAlong(table.distance, 'headwind')) chain.readAgain(table, 'wind', { headwind: wind_kt });
   else chain.wind(table, wind_kt);
   chain.afterWind();
-  if (runsAlong(table, 'slope')) chain.slopeOfTable(table);
+  if (runsAlong(table.distance, 'slope')) chain.slopeOfTable(table);
   chain.surface(table, overrides.surfaceFactor);
-  if (!runsAlong(table, 'slope')) chain.slope(table);
+  if (!runsAlong(table.distance, 'slope')) chain.slope(table);
   return chain.result();
 }
 
@@ -146,6 +149,11 @@ class ChainBuilder {
     return true;
   }
 
+  /** A pilot who takes longer than the manual's takes it throughout, on the ground and in the air. */
+  technique(factor: number): void {
+    this.multiply('technique', factor, 'both');
+  }
+
   /** Reads a table that runs along the wind or the slope itself once more, at today's value. */
   readAgain(table: DistanceData, step: 'wind' | 'slope', at: { headwind?: number; slope?: number }): void {
     this.reading = { ...this.reading, ...at };
@@ -166,13 +174,15 @@ class ChainBuilder {
   }
 
   private figures(table: DistanceData, at: { headwind?: number; slope?: number }): RollAndDistance | undefined {
-    const roll_m = this.figure(table.groundRoll, 'ground roll', { ...at, height: 0 });
-    const distance_m = this.figure(table.distance, 'distance', { ...at, height: this.situation.screen_m });
+    const { headwind, slope } = at;
+    const roll_m = this.figure(table.groundRoll, 'ground roll', { headwind, slope, height: 0 });
+    const height = this.situation.screen_m;
+    const distance_m = this.figure(table.distance, 'distance', { headwind, slope, height });
     return roll_m === undefined || distance_m === undefined ? undefined : { roll_m, distance_m };
   }
 
-  private figure(figures: Figures<'m' | 'ft'>, name: string, at: TablePoint): Metres | undefined {
-    const point = { ...pointOf(this.r, figures, this.situation.mass_kg, this.air), ...at };
+  private figure(figures: Figures<'m' | 'ft'>, name: string, beside: Beside): Metres | undefined {
+    const point = pointOf(this.r, figures, this.situation.mass_kg, this.air, beside);
     const reading = readPrinted(this.r, figures, point, this.situation.reading.greaterIsWorse, name);
     if (reading.ok) return convert(reading.value, figures.unit, 'm') as Metres;
     this.missing.push(reading.reason);
@@ -295,7 +305,7 @@ class ChainBuilder {
       this.multiply('surface', override, 'ground');
       return;
     }
-    const { set, phase, runway } = this.situation;
+    const { runway } = this.situation;
     const { surface } = runway;
     const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? [];
     const ownFactor = (correction: (typeof own)[number]) => {
@@ -308,7 +318,7 @@ class ChainBuilder {
       this.multiply('surface', ownFactor(exact), 'ground');
       return;
     }
-    const effect = surfaceEffect(set[phase], surface);
+    const effect = this.situation.surfaceEffect;
     if (effect.uncovered.length > 0) {
       this.miss('surface-no-factor', { aspects: effect.uncovered.join(', ') });
       return;

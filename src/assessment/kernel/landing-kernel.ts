@@ -147,11 +147,12 @@ export function landingFigures(
   situation: LandingSituation,
   conditions: Conditions,
   addition_kt: number | undefined,
+  overrides: Overrides = {},
 ): LandingFigures {
   const air = airOf(r, situation, conditions);
   const wind = windOf(r, situation, conditions);
   const speeds = approachOf(r, situation, conditions, addition_kt);
-  const chain = landingChain(r, situation, air, wind.inTables_kt, speeds);
+  const chain = landingChain(r, situation, air, wind.inTables_kt, speeds, overrides);
   const { judged: distance, used, factor, available_m, lost_m } = landingDistance(r, situation, chain);
   const notLooked = {
     id: 'approach-obstacles',

@@ -99,8 +99,13 @@ export function takeoffChain(
 }
 
 /** The take-off of one situation in one weather: every criterion, by one path for fast and explained results. */
-export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditions: Conditions): TakeoffFigures {
-  const figures = figuresWith(r, situation, conditions, {});
+export function takeoffFigures(
+  r: Recorder,
+  situation: TakeoffSituation,
+  conditions: Conditions,
+  overrides: Overrides = {},
+): TakeoffFigures {
+  const figures = figuresWith(r, situation, conditions, overrides);
   if (situation.policies.firstPrinciples === 'information') return figures;
   const estimate = surfaceEstimate(r, situation, figures);
   if (estimate === undefined) return figures;
@@ -108,7 +113,7 @@ export function takeoffFigures(r: Recorder, situation: TakeoffSituation, conditi
   const judgedAt = (factor: number | undefined) =>
     factor === undefined || factor > greatestFactor
       ? undefined
-      : figuresWith(callThrough, situation, conditions, { surfaceFactor: Math.max(1, factor) }).judged;
+      : figuresWith(callThrough, situation, conditions, { ...overrides, surfaceFactor: Math.max(1, factor) }).judged;
   const atLeast = judgedAt(estimate.low);
   const atMost = judgedAt(estimate.high);
   const judged = figures.judged.map((each, i) =>

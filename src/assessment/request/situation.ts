@@ -9,7 +9,7 @@ import {
   type Table,
   type WindValue,
 } from '../../aircraft/index.ts';
-import { type FactorSet, factorSets, type Surface } from '../../distance/index.ts';
+import { type FactorSet, factorSets, type Surface, type SurfaceEffect, surfaceEffect } from '../../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
@@ -89,6 +89,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
+  /** What the set says of today's surface. */
+  readonly surfaceEffect: SurfaceEffect;
   readonly safety: 'of the set' | 'none';
   readonly policies: Policies;
   readonly confirmations: readonly Confirmation[];
@@ -122,6 +124,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const notes: Reason[] = [];
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
+  const set = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
   return {
     phase,
     data,
@@ -133,7 +136,8 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
     runway: runwayInUse(request, notes),
-    set: typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet,
+    set,
+    surfaceEffect: surfaceEffect(set[phase], request.runway.surface),
     safety: request.safetyFactor ?? 'of the set',
     policies,
     confirmations: request.policies?.confirmations ?? [],
