@@ -125,7 +125,19 @@ function write(name, blocks, folder, language) {
     return `it(${JSON.stringify(`${block.where}: ${block.title}`)}, async () => {\n${statements.join('\n')}\n});`;
   });
   const file = `${name.replaceAll('/', '-')}.test.${language}`;
-  fs.writeFileSync(path.join(target, file), `${[...imports, ...bodies].join('\n')}\n`);
+  const lines = new Set([...imports].flatMap(oneNameALine));
+  fs.writeFileSync(path.join(target, file), `${[...lines, ...bodies].join('\n')}\n`);
+}
+
+/** Two blocks of one page may import the same name; a name a line, each once. */
+function oneNameALine(line) {
+  const [, names, from] = /^import \{([^}]*)\} from ('[^']+');?$/s.exec(line.trim()) ?? [];
+  if (names === undefined) return [line];
+  return names
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '')
+    .map((name) => `import { ${name} } from ${from};`);
 }
 
 /** Where the names come from: the example's own folder, then the entries in their order. */
