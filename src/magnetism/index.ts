@@ -4,11 +4,19 @@ export {
   type TrueFromMagneticInputs,
   trueFromMagnetic,
 } from './conversion.ts';
-export { type MagneticModel, magneticModel } from './model.ts';
+export type { MagneticVariation, UnusableVariation, UsableVariation } from './declination.ts';
 export {
-  type MagneticVariation,
-  type MagneticVariationInputs,
-  magneticVariation,
-  type UnusableVariation,
-  type UsableVariation,
-} from './variation.ts';
+  type DesignatorDirection,
+  type DesignatorDirectionInputs,
+  designatorDirection,
+  type NearestDesignators,
+  type NearestDesignatorsInputs,
+  nearestDesignators,
+  type OneDesignator,
+  type TwoDesignators,
+} from './designator.ts';
+export { type MagneticField, type MagneticFieldInputs, magneticField } from './field.ts';
+export { type FieldUncertainty, type MagneticModel, magneticModel } from './model.ts';
+export type { MagneticSite } from './site.ts';
+export { type MagneticVariationInputs, magneticVariation } from './variation.ts';
+export { type VariationOnDate, variationAt } from './variation-at.ts';

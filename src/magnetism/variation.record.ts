@@ -21,6 +21,7 @@ export const magneticVariationRecord = {
     annualChange: { symbol: '\\dot D', unit: 'degEastPerYear', meaning: 'change of the declination in a year' },
     uncertainty: { symbol: '\\sigma', unit: 'deg', meaning: 'one standard deviation of the declination' },
     horizontalIntensity: { symbol: 'H', unit: 'nT', meaning: 'horizontal intensity of the field' },
+    date: { symbol: 't', unit: 'year', meaning: 'the date asked for' },
     model: { symbol: 'f', unit: 'data', meaning: 'which model, and when it holds' },
   },
   citations: [

@@ -50,6 +50,8 @@ import rateForGradient from '../flight-path/rate-for-gradient.check-values.json'
 import rateOfDescent from '../flight-path/rate-of-descent.check-values.json' with { type: 'json' };
 import requiredGradient from '../flight-path/required-gradient.check-values.json' with { type: 'json' };
 import northConversion from '../magnetism/conversion.check-values.json' with { type: 'json' };
+import nearestDesignators from '../magnetism/designator.check-values.json' with { type: 'json' };
+import magneticField from '../magnetism/field.check-values.json' with { type: 'json' };
 import magneticVariation from '../magnetism/variation.check-values.json' with { type: 'json' };
 import type { CheckValue } from '../sources/index.ts';
 import windComponents from '../wind/components.check-values.json' with { type: 'json' };
@@ -58,6 +60,8 @@ import reportedWind from '../wind/reported.check-values.json' with { type: 'json
 // An imported JSON widens every unit word to a text; the files are held to their schema by the tests.
 const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   magneticVariation,
+  magneticField,
+  nearestDesignators,
   northConversion,
   densityAltitude,
   humidAir,

@@ -79,16 +79,22 @@ import { requiredGradientRecord } from '../flight-path/required-gradient.record.
 import { heightForSpeedGainRecord } from '../flight-path/speed-change-height.record.ts';
 import { stillAirGradientRecord } from '../flight-path/still-air-gradient.record.ts';
 import { magneticFromTrueRecord, trueFromMagneticRecord } from '../magnetism/conversion.record.ts';
+import { designatorDirectionRecord, nearestDesignatorsRecord } from '../magnetism/designator.record.ts';
+import { magneticFieldRecord } from '../magnetism/field.record.ts';
 import { magneticVariationRecord } from '../magnetism/variation.record.ts';
 import type { FormulaRecord } from '../sources/index.ts';
 import { windUsedRecord } from '../wind/accountability.record.ts';
 import { windComponentsRecord } from '../wind/components.record.ts';
+import { windComponentSpreadRecord } from '../wind/direction-spread.record.ts';
 import { groundSpeedRecord } from '../wind/ground-speed.record.ts';
 import { reportedWindRecord } from '../wind/reported.record.ts';
 
 /** Every formula record of the library. */
 export const formulaRecords: readonly FormulaRecord[] = [
   magneticVariationRecord,
+  magneticFieldRecord,
+  nearestDesignatorsRecord,
+  designatorDirectionRecord,
   trueFromMagneticRecord,
   magneticFromTrueRecord,
   densityRatioRecord,
@@ -109,6 +115,7 @@ export const formulaRecords: readonly FormulaRecord[] = [
   stallSpeedMultipleRecord,
   trueAirspeedRecord,
   windComponentsRecord,
+  windComponentSpreadRecord,
   reportedWindRecord,
   windUsedRecord,
   groundSpeedRecord,

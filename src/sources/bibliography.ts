@@ -144,6 +144,17 @@ export const bibliography = {
     publisher: 'none',
     edition: 'figures printed beside their inputs',
   },
+  'navy-14342a': {
+    title: 'Naval training manual 14342A, airfield markings',
+    publisher: 'United States Navy',
+    edition: 'undated, after NAVAIR 51-50AAA-2',
+  },
+  'dafif-rules': {
+    title:
+      'Register of environmental data codes, low end identifier of a runway: analyst rule of an aeronautical database',
+    publisher: 'SEDRIS Organization',
+    edition: 'as seen, undated',
+  },
   'afman-15-111': {
     title: 'Surface Weather Observations, Air Force Manual 15-111',
     publisher: 'United States Air Force',

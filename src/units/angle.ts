@@ -7,6 +7,8 @@ import type { Quantity, Untagged } from './tag.ts';
 export type Degrees = Quantity<'deg'>;
 /** An angle in radians, without a north. */
 export type Radians = Quantity<'rad'>;
+/** The change of an angle without a north, in degrees per year. */
+export type DegreesPerYear = Quantity<'degPerYear'>;
 /** A geographic latitude in degrees (WGS 84), north positive. */
 export type Latitude = Quantity<'degLatitude'>;
 /** A geographic longitude in degrees (WGS 84), east positive. */
@@ -36,6 +38,19 @@ export function degrees(value: Untagged): Degrees {
  */
 export function radians(value: Untagged): Radians {
   return tagged(value, 'rad');
+}
+
+/**
+ * The change of an angle without a north, in degrees per year.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degPerYear(0.01) // => 0.01
+ */
+export function degPerYear(value: Untagged): DegreesPerYear {
+  return tagged(value, 'degPerYear');
 }
 
 /**

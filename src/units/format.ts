@@ -38,6 +38,7 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   lb: ' lb',
   deg: '°',
   rad: ' rad',
+  degPerYear: '° per year',
   degLatitude: '° latitude',
   degLongitude: '° longitude',
   degTrue: '° true',
@@ -62,6 +63,7 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   min: ' min',
   year: '',
   nT: ' nT',
+  nTPerYear: ' nT per year',
 };
 
 /** Quantities shown as so much to the east or to the west, never with a sign. */

@@ -1,8 +1,10 @@
 export { type FeetPerSecondSquared, ftPerS2, type MetresPerSecondSquared, mps2 } from './acceleration.ts';
 export {
   type Degrees,
+  type DegreesPerYear,
   degLatitude,
   degLongitude,
+  degPerYear,
   degrees,
   degreesFromRadians,
   type Latitude,
@@ -87,7 +89,9 @@ export {
 } from './length.ts';
 export {
   type Nanotesla,
+  type NanoteslaPerYear,
   nanotesla,
+  nanoteslaPerYear,
 } from './magnetic-field.ts';
 export {
   type Kilograms,

@@ -39,6 +39,7 @@ export const unitTable = {
   lb: { kind: 'mass', scale: 0.45359237 },
   deg: { kind: 'angle', scale: 1 },
   rad: { kind: 'angle', scale: 180 / Math.PI },
+  degPerYear: { kind: 'change of an angle', scale: 1 },
   degLatitude: { kind: 'latitude', scale: 1 },
   degLongitude: { kind: 'longitude', scale: 1 },
   degTrue: { kind: 'true direction', scale: 1 },
@@ -66,6 +67,7 @@ export const unitTable = {
   min: { kind: 'time', scale: 60 },
   year: { kind: 'date', scale: 1 },
   nT: { kind: 'magnetic field', scale: 1 },
+  nTPerYear: { kind: 'change of a magnetic field', scale: 1 },
 } as const satisfies Record<string, { kind: string; scale: number; offset?: number }>;
 
 /** Every unit word that a tag or a document may carry. */

@@ -1,15 +1,8 @@
-import { readFileSync } from 'node:fs';
 import geomagnetism from 'geomagnetism';
 import { describe, expect, it } from 'vitest';
+import { publishedCoefficients } from './spherical-harmonics.ts';
 
-// wmm2025-coefficients.csv: the 90 rows of the coefficient file WMM.COF that the producers of the World Magnetic Model
-// published for WMM2025 (header "2025.0 WMM-2025 11/13/2024"), as comma-separated values. Public domain.
-const rows = readFileSync(new URL('./wmm2025-coefficients.csv', import.meta.url), 'utf8')
-  .trim()
-  .split('\n')
-  .slice(1)
-  // Printed as -0.0 here and there, which is no other coefficient than 0.
-  .map((line) => line.split(',').map((text) => Number(text) + 0) as [number, number, number, number, number, number]);
+const rows = publishedCoefficients();
 
 interface Coefficients {
   readonly epoch: number;

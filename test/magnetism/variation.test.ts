@@ -53,6 +53,7 @@ describe('magneticVariation', () => {
   it('answers from the first instant of the validity to the last', () => {
     expect(magneticModel).toMatchObject({ name: 'WMM2025', epoch: 2025, validFrom: 2025, validTo: 2030 });
     expect(at(45, 10, 2025).model).toBe(magneticModel);
+    expect(at(45, 10, 2026.25).date).toBe(2026.25);
     for (const year of [2029.87, 2029.9, 2030 - 2 ** -42])
       expect(Number.isFinite(declination(at(45, 10, year)))).toBe(true);
     for (const year of [2025 - 2 ** -41, 2030, 2026 - 3]) expect(() => at(45, 10, year)).toThrow(/^date: /);
@@ -117,6 +118,11 @@ describe('magneticVariation', () => {
     for (const north of [90 - 2 ** -46, -90 + 2 ** -46])
       expect(Number.isFinite(declination(at(north, 0, 2026)))).toBe(true);
     for (const north of [90, -90]) expect(() => at(north, 0, 2026)).toThrow(/^latitude: .*no true north/);
+    // An independent evaluation at the poles themselves, where the declination follows the longitude given.
+    expect(declination(at(90 - 2 ** -46, 0, 2026))).toBeCloseTo(16.10888, 5);
+    expect(declination(at(-90 + 2 ** -46, 0, 2026))).toBeCloseTo(-31.67843, 5);
+    expect(at(90 - 2 ** -46, 0, 2026).zone).toBe('blackout');
+    expect(at(-90 + 2 ** -46, 0, 2026).zone).toBe('normal');
   });
 
   it('gives one standard deviation of 0.325495 degrees at 37.03 N 7.91 W', () => {

@@ -54,6 +54,7 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   lb: [0, 0, 1, 0, 0],
   deg: none,
   rad: none,
+  degPerYear: [0, -1, 0, 0, 0],
   degLatitude: none,
   degLongitude: none,
   degTrue: none,
@@ -80,6 +81,7 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   min: [0, 1, 0, 0, 0],
   year: 'fixed',
   nT: [0, 0, 0, 0, 1],
+  nTPerYear: [0, -1, 0, 0, 1],
 };
 
 /** The factor by which figures in a unit change when the base units do; 1 for what is no quantity. */
