@@ -24,6 +24,7 @@ const formulaFolders = [
   'flight-path',
   'dynamics',
   'rules-of-thumb',
+  'weather-report',
 ];
 const faults = [];
 

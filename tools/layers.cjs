@@ -14,6 +14,7 @@ const layers = [
   'flight-path',
   'dynamics',
   'rules-of-thumb',
+  'weather-report',
   'aircraft',
   'assessment',
   'study',

@@ -10,6 +10,7 @@ export const subpaths: Record<string, string> = {
   distance: 'src/distance/index.ts',
   'flight-path': 'src/flight-path/index.ts',
   dynamics: 'src/dynamics/index.ts',
+  'weather-report': 'src/weather-report/index.ts',
   aircraft: 'src/aircraft/index.ts',
   assessment: 'src/assessment/index.ts',
   study: 'src/study/index.ts',

@@ -19,6 +19,7 @@ export type {
   VariationGiven,
   Weather,
 } from './request/request.ts';
+export { weatherFromMetar } from './request/weather-from-metar.ts';
 export type {
   BreakEvenFound,
   Criterion,

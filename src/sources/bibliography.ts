@@ -119,6 +119,11 @@ export const bibliography = {
     publisher: 'American Meteorological Society',
     edition: '1980',
   },
+  'wmo-306': {
+    title: 'Manual on Codes, WMO-No. 306, Volume I.1, FM 15 METAR and FM 16 SPECI',
+    publisher: 'World Meteorological Organization',
+    edition: 'not seen',
+  },
   'wmo-8': {
     title: 'Guide to Meteorological Instruments and Methods of Observation, WMO-No. 8',
     publisher: 'World Meteorological Organization',
