@@ -2,27 +2,16 @@
 // an object of src/**/*-schema.ts whose `schema` must be 'groundroll/takeoff-request/1' becomes takeoff-request.json.
 import fs from 'node:fs';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
-import { build } from 'esbuild';
+import { bundled } from './bundled.mjs';
 
 const sources = fs.readdirSync('src', { recursive: true }).filter((file) => file.endsWith('-schema.ts'));
-const contents = sources.map((file, i) => `export * as file${i} from './${file}';`).join('\n');
-const bundle = path.resolve('.cache/schemas.mjs');
-await build({
-  stdin: { contents, resolveDir: 'src' },
-  bundle: true,
-  packages: 'external',
-  format: 'esm',
-  outfile: bundle,
-  logLevel: 'error',
-});
+const modules = await bundled('schemas', sources.map((file, i) => `export * as file${i} from './${file}';`).join('\n'));
 
 fs.rmSync('schemas', { recursive: true, force: true });
 fs.mkdirSync('schemas');
-const modules = Object.values(await import(pathToFileURL(bundle).href));
 
-for (const schema of modules.flatMap((module) => Object.values(module))) {
+for (const schema of Object.values(modules).flatMap((module) => Object.values(module))) {
   const name = /^groundroll\/([a-z-]+)\/\d+$/.exec(schema?.entries?.schema?.literal ?? '')?.[1];
   if (name === undefined) continue;
   // Checks that span several fields have no counterpart in JSON Schema; the readers make them.

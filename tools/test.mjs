@@ -11,6 +11,7 @@ const steps = [
   ['Types', 'tsc -p .'],
   ['Build', 'tsup --config tsup.config.ts --silent'],
   ['JSON Schemas', 'node tools/schemas.mjs'],
+  ['Check values', 'node tools/check-values.mjs'],
   ['Layers', 'depcruise --config tools/layers.cjs src'],
   ['Mixed units', 'node tools/mixed-tags.mjs'],
   ['Unused code and dependencies', 'knip --config tools/knip.json'],

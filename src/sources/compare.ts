@@ -1,4 +1,4 @@
-import { convert, isUnitWord, type UnitWord } from '../units/unit-table.ts';
+import { convert, isUnitWord, type UnitEntry, type UnitWord, unitTable } from '../units/unit-table.ts';
 import type { CheckValue, ExpectedMeasure } from './check-value.ts';
 import type { FormulaRecord } from './formula-record.ts';
 
@@ -16,8 +16,6 @@ export interface ComparisonRow {
   /** Size of the residual as a share of the tolerance: at most 1 is agreement. */
   readonly share: number;
 }
-
-const circular: ReadonlySet<string> = new Set(['degTrue', 'degMagnetic', 'degEast', 'degLongitude']);
 
 /** Runs every check value through the formula of its record; one row per published figure. */
 export function compareCheckValues(
@@ -63,10 +61,16 @@ function compareFigure(ours: unknown, expected: ExpectedMeasure, unit: string | 
   // A formula that works in the unit of its data, whatever that is, answers in the printed one.
   const inPrintedUnit = unit === 'data' ? ours : inUnit(ours, unit, expected.unit, where);
   const difference = inPrintedUnit - expected.value;
-  const residual = circular.has(expected.unit) ? ((((difference + 180) % 360) + 360) % 360) - 180 : difference;
+  const { circle }: UnitEntry = unitTable[expected.unit as UnitWord];
+  const residual = circle === undefined ? difference : aroundCircle(difference, circle);
   const share = Math.abs(residual) / expected.tolerance;
   const { value: published, tolerance } = expected;
   return { published, ours: inPrintedUnit, unit: expected.unit, residual, tolerance, share };
+}
+
+/** The same difference, at most half a circle either way. */
+function aroundCircle(difference: number, circle: number): number {
+  return ((((difference + circle / 2) % circle) + circle) % circle) - circle / 2;
 }
 
 function inUnit(value: number, from: string, to: string, where: string): number {

@@ -1,3 +1,12 @@
+/** What a unit word means: (value + offset) x scale is the value in the base unit of its kind, whose scale is 1. */
+export interface UnitEntry {
+  readonly kind: string;
+  readonly scale: number;
+  readonly offset?: number;
+  /** Values this far apart are the same: a direction of 361° is one of 1°. */
+  readonly circle?: number;
+}
+
 /**
  * Every unit word with the kind of quantity it measures and its size in that kind's base unit. Two kinds never
  * convert into each other. Only readers of documents and of check values need this table; formulas convert
@@ -41,10 +50,10 @@ export const unitTable = {
   rad: { kind: 'angle', scale: 180 / Math.PI },
   degPerYear: { kind: 'change of an angle', scale: 1 },
   degLatitude: { kind: 'latitude', scale: 1 },
-  degLongitude: { kind: 'longitude', scale: 1 },
-  degTrue: { kind: 'true direction', scale: 1 },
-  degMagnetic: { kind: 'magnetic direction', scale: 1 },
-  degEast: { kind: 'variation', scale: 1 },
+  degLongitude: { kind: 'longitude', scale: 1, circle: 360 },
+  degTrue: { kind: 'true direction', scale: 1, circle: 360 },
+  degMagnetic: { kind: 'magnetic direction', scale: 1, circle: 360 },
+  degEast: { kind: 'variation', scale: 1, circle: 360 },
   degEastPerYear: { kind: 'change of variation', scale: 1 },
   ratio: { kind: 'ratio', scale: 1 },
   percent: { kind: 'ratio', scale: 0.01 },
@@ -68,7 +77,7 @@ export const unitTable = {
   year: { kind: 'date', scale: 1 },
   nT: { kind: 'magnetic field', scale: 1 },
   nTPerYear: { kind: 'change of a magnetic field', scale: 1 },
-} as const satisfies Record<string, { kind: string; scale: number; offset?: number }>;
+} as const satisfies Record<string, UnitEntry>;
 
 /** Every unit word that a tag or a document may carry. */
 export type UnitWord = keyof typeof unitTable;
@@ -81,8 +90,8 @@ export function isUnitWord(text: string): text is UnitWord {
 /** A value of one unit in another of the same kind; the very same value where the units are equal. */
 export function convert(value: number, from: UnitWord, to: UnitWord): number | undefined {
   if (from === to) return value;
-  const a: { kind: string; scale: number; offset?: number } = unitTable[from];
-  const b: { kind: string; scale: number; offset?: number } = unitTable[to];
+  const a: UnitEntry = unitTable[from];
+  const b: UnitEntry = unitTable[to];
   if (a.kind !== b.kind) return undefined;
   return ((value + (a.offset ?? 0)) * a.scale) / b.scale - (b.offset ?? 0);
 }
