@@ -34,6 +34,8 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   hPa: ' hPa',
   inHg: ' inHg',
   psi: ' psi',
+  inH2O: ' inH2O',
+  ftPerHPa: ' ft/hPa',
   kg: ' kg',
   lb: ' lb',
   deg: '°',

@@ -103,11 +103,17 @@ export {
 } from './mass.ts';
 export { type Measure, measure, quantityOf } from './measure.ts';
 export {
+  type FeetPerHectopascal,
+  ftPerHPa,
   type Hectopascals,
   hectopascalsFromInchesOfMercury,
+  hectopascalsFromInchesOfWater,
   hPa,
   type InchesOfMercury,
+  type InchesOfWater,
   inchesOfMercuryFromHectopascals,
+  inchesOfWaterFromHectopascals,
+  inH2O,
   inHg,
   type PoundsPerSquareInch,
   psi,

@@ -1,7 +1,8 @@
 import { tagged } from './quantity.ts';
 import type { Quantity, Untagged } from './tag.ts';
 
-// Pressures. The inch of mercury is the conventional one (0 °C, standard gravity).
+// Pressures. The inch of mercury is the conventional one (0 °C, standard gravity); that of water is the one in which
+// airspeed indicators are tested: at 20 °C, 407.513 of it to a standard atmosphere.
 
 /** A pressure in hectopascals. */
 export type Hectopascals = Quantity<'hPa'>;
@@ -9,6 +10,10 @@ export type Hectopascals = Quantity<'hPa'>;
 export type InchesOfMercury = Quantity<'inHg'>;
 /** A pressure in pounds-force per square inch, as tyre pressures are placarded. */
 export type PoundsPerSquareInch = Quantity<'psi'>;
+/** A pressure in inches of water. */
+export type InchesOfWater = Quantity<'inH2O'>;
+/** A height in feet for each hectopascal of pressure. */
+export type FeetPerHectopascal = Quantity<'ftPerHPa'>;
 
 /**
  * A pressure in hectopascals.
@@ -50,6 +55,32 @@ export function psi(value: Untagged): PoundsPerSquareInch {
 }
 
 /**
+ * A pressure in inches of water.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * inH2O(6.56) // => 6.56
+ */
+export function inH2O(value: Untagged): InchesOfWater {
+  return tagged(value, 'inH2O');
+}
+
+/**
+ * A height in feet for each hectopascal of pressure.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * ftPerHPa(30) // => 30
+ */
+export function ftPerHPa(value: Untagged): FeetPerHectopascal {
+  return tagged(value, 'ftPerHPa');
+}
+
+/**
  * Inches of mercury in hectopascals (1 inHg = 33.86388640341 hPa: mercury at 0 °C under standard gravity).
  *
  * @example
@@ -69,4 +100,26 @@ export function hectopascalsFromInchesOfMercury(value: InchesOfMercury): Hectopa
 export function inchesOfMercuryFromHectopascals(value: Hectopascals): InchesOfMercury {
   const x: number = value;
   return (x / 33.86388640341) as InchesOfMercury;
+}
+
+/**
+ * Inches of water in hectopascals (407.513 inH2O = 1013.25 hPa: water at 20 °C).
+ *
+ * @example
+ * hectopascalsFromInchesOfWater(inH2O(407.513)) // ≈ 1013.25 ± 1e-9
+ */
+export function hectopascalsFromInchesOfWater(value: InchesOfWater): Hectopascals {
+  const x: number = value;
+  return ((x * 1013.25) / 407.513) as Hectopascals;
+}
+
+/**
+ * Hectopascals in inches of water (407.513 inH2O = 1013.25 hPa: water at 20 °C).
+ *
+ * @example
+ * inchesOfWaterFromHectopascals(hPa(16.30283)) // ≈ 6.5567 ± 0.0001
+ */
+export function inchesOfWaterFromHectopascals(value: Hectopascals): InchesOfWater {
+  const x: number = value;
+  return ((x * 407.513) / 1013.25) as InchesOfWater;
 }

@@ -44,6 +44,8 @@ export const unitTable = {
   inHg: { kind: 'pressure', scale: 33.86388640341 },
   // Pounds-force on a square inch, in hectopascals.
   psi: { kind: 'pressure', scale: (0.45359237 * 9.80665) / 0.0254 ** 2 / 100 },
+  inH2O: { kind: 'pressure', scale: 1013.25 / 407.513 },
+  ftPerHPa: { kind: 'height for a pressure', scale: 1 },
   kg: { kind: 'mass', scale: 1 },
   lb: { kind: 'mass', scale: 0.45359237 },
   deg: { kind: 'angle', scale: 1 },

@@ -50,6 +50,8 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   hPa: pressure,
   psi: pressure,
   inHg: pressure,
+  inH2O: pressure,
+  ftPerHPa: [2, 2, -1, 0, 0],
   kg: [0, 0, 1, 0, 0],
   lb: [0, 0, 1, 0, 0],
   deg: none,

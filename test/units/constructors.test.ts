@@ -46,6 +46,8 @@ const constructors = {
   hPa: units.hPa,
   inHg: units.inHg,
   psi: units.psi,
+  inH2O: units.inH2O,
+  ftPerHPa: units.ftPerHPa,
   ftPerNM: units.ftPerNM,
   percent: units.percent,
   ratio: units.ratio,

@@ -30,6 +30,8 @@ const pairs: readonly (readonly [Conversion, Conversion, UnitWord, UnitWord, num
   [units.kilogramsFromPounds, units.poundsFromKilograms, 'lb', 'kg', 1, 0.45359237],
   // The conventional inch of mercury: 25.4 mm x 13 595.1 kg/m3 x 9.80665 m/s2.
   [units.hectopascalsFromInchesOfMercury, units.inchesOfMercuryFromHectopascals, 'inHg', 'hPa', 1, 33.86388640341],
+  // The inch of water at 20 °C, by its number in a standard atmosphere.
+  [units.hectopascalsFromInchesOfWater, units.inchesOfWaterFromHectopascals, 'inH2O', 'hPa', 407.513, 1013.25],
   [units.kelvinFromCelsius, units.celsiusFromKelvin, 'degC', 'K', 0, 273.15],
   [units.celsiusFromFahrenheit, units.fahrenheitFromCelsius, 'degF', 'degC', 212, 100],
   // A gallon of the United States is 231 cubic inches of 16.387064 mL each.
