@@ -7,7 +7,7 @@ export interface LoadFactorInTurnInputs {
 }
 
 export const loadFactorInTurnDomain = {
-  bank: { unit: 'deg', min: 0, max: 75, source: 'library range' },
+  bank: { unit: 'deg', min: 0, max: 85, source: 'library range' },
 } satisfies Domain<LoadFactorInTurnInputs>;
 
 /**
@@ -15,7 +15,7 @@ export const loadFactorInTurnDomain = {
  *
  * n = 1/cos φ: φ the angle of bank in degrees.
  *
- * @param x - `bank` 0° to 75°.
+ * @param x - `bank` 0° to 85°.
  * @returns Load factor as a ratio, 1 with wings level.
  * @throws {@link DomainError} when the bank is not within its range.
  * @record airspeed.load-factor-in-turn

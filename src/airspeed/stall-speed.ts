@@ -50,7 +50,7 @@ export const stallSpeedMultipleDomain = {
  * V_S = V_ref √(m/m_ref) √(1/cos φ): V_ref the calibrated stall speed in kt at the mass m_ref with wings level, m the
  * mass in kg, φ the angle of bank in degrees.
  *
- * @param x - `referenceStallSpeed` 10 kt to 150 kt, `referenceMass` and `mass` 100 kg to 5700 kg, `bank` 0° to 75°.
+ * @param x - `referenceStallSpeed` 10 kt to 150 kt, `referenceMass` and `mass` 100 kg to 5700 kg, `bank` 0° to 85°.
  * @returns Calibrated airspeed in kt.
  * @throws {@link DomainError} when a parameter is not within its range.
  * @record airspeed.stall-speed

@@ -1,16 +1,23 @@
-import { speedOfSound, standardPressure } from '../atmosphere/index.ts';
+import { densityRatio, speedOfSound } from '../atmosphere/index.ts';
 import {
   type CalibratedAirspeed,
   type Celsius,
   type Domain,
-  DomainError,
-  degC,
   demand,
-  ftPA,
+  type EquivalentAirspeed,
   type Numbers,
   type PressureAltitude,
+  type Ratio,
   type TrueAirspeed,
 } from '../units/index.ts';
+import {
+  calibratedBound,
+  equivalentBound,
+  machBound,
+  pressureAltitudeBound,
+  temperatureBound,
+} from './airspeed-bounds.ts';
+import { machNumberFromCalibrated, machNumberFromEquivalent } from './mach-number.ts';
 
 /** Inputs of {@link trueAirspeed}. */
 export interface TrueAirspeedInputs {
@@ -20,11 +27,37 @@ export interface TrueAirspeedInputs {
   readonly temperature: Celsius;
 }
 
+/** Inputs of {@link trueAirspeedFromEquivalent}. */
+export interface TrueAirspeedFromEquivalentInputs {
+  readonly equivalentAirspeed: EquivalentAirspeed;
+  readonly pressureAltitude: PressureAltitude;
+  /** Temperature of the outside air. */
+  readonly temperature: Celsius;
+}
+
+/** Inputs of {@link trueAirspeedFromMach}. */
+export interface TrueAirspeedFromMachInputs {
+  readonly machNumber: Ratio;
+  /** Temperature of the outside air. */
+  readonly temperature: Celsius;
+}
+
 export const trueAirspeedDomain = {
-  calibratedAirspeed: { unit: 'kcas', min: 0, max: 350, source: 'library range' },
-  pressureAltitude: { unit: 'ftPA', min: -5000, max: 36089, source: 'troposphere of the ICAO standard atmosphere' },
-  temperature: { unit: 'degC', min: -80, max: 60, source: 'library range' },
+  calibratedAirspeed: calibratedBound,
+  pressureAltitude: pressureAltitudeBound,
+  temperature: temperatureBound,
 } satisfies Domain<TrueAirspeedInputs>;
+
+export const trueAirspeedFromEquivalentDomain = {
+  equivalentAirspeed: equivalentBound,
+  pressureAltitude: pressureAltitudeBound,
+  temperature: temperatureBound,
+} satisfies Domain<TrueAirspeedFromEquivalentInputs>;
+
+export const trueAirspeedFromMachDomain = {
+  machNumber: machBound,
+  temperature: temperatureBound,
+} satisfies Domain<TrueAirspeedFromMachInputs>;
 
 /**
  * True airspeed from calibrated airspeed, compressibility included; below the speed of sound only.
@@ -44,32 +77,52 @@ export const trueAirspeedDomain = {
  * trueAirspeed({ calibratedAirspeed: kcas(100), pressureAltitude: ftPA(5000), temperature: degC(5.094) }) // ≈ 107.667 ± 0.001
  */
 export function trueAirspeed(x: TrueAirspeedInputs): TrueAirspeed {
-  demand('calibratedAirspeed', x.calibratedAirspeed, trueAirspeedDomain.calibratedAirspeed);
-  demand('pressureAltitude', x.pressureAltitude, trueAirspeedDomain.pressureAltitude);
   demand('temperature', x.temperature, trueAirspeedDomain.temperature);
-  const { calibratedAirspeed: vc_kt }: Numbers<TrueAirspeedInputs> = x;
-  const P0_hPa: number = standardPressure({ pressureAltitude: ftPA(0) });
-  const a0_kt: number = speedOfSound({ temperature: degC(15) });
-  const p_hPa: number = standardPressure({ pressureAltitude: x.pressureAltitude });
+  const mach: number = machNumberFromCalibrated(x);
   const a_kt: number = speedOfSound({ temperature: x.temperature });
-  const qc_hPa = P0_hPa * ((1 + 0.2 * (vc_kt / a0_kt) ** 2) ** 3.5 - 1);
-  const mach = Math.sqrt(5 * ((qc_hPa / p_hPa + 1) ** (2 / 7) - 1));
-  if (mach >= 1) throw supersonic(vc_kt, p_hPa / P0_hPa, a0_kt);
   return (mach * a_kt) as TrueAirspeed;
 }
 
-/** Refusal that names the calibrated airspeed of Mach 1, V_C = a0 √(5 ((δ (1.2^3.5 − 1) + 1)^(2/7) − 1)). */
-function supersonic(vc_kt: number, delta: number, a0_kt: number): DomainError {
-  const { unit, min } = trueAirspeedDomain.calibratedAirspeed;
-  const max = a0_kt * Math.sqrt(5 * ((delta * (1.2 ** 3.5 - 1) + 1) ** (2 / 7) - 1));
-  const source = 'below Mach 1 at the pressure altitude';
-  return new DomainError({
-    code: 'inconsistent',
-    parameter: 'calibratedAirspeed',
-    received: vc_kt,
-    unit,
-    min,
-    max,
-    source,
-  });
+/**
+ * True airspeed from equivalent airspeed, below the speed of sound only.
+ *
+ * V = V_E/√σ, σ = (p/P0) (T0/T): V_E the equivalent airspeed in kt, p the pressure at the pressure altitude, T the
+ * outside air temperature in K, here given in °C, P0 = 1013.25 hPa, T0 = 288.15 K.
+ *
+ * @param x - `equivalentAirspeed` 0 kt to 350 kt, `pressureAltitude` −5000 ft to 36 089 ft, `temperature` −80 °C to
+ * 60 °C.
+ * @returns True airspeed in kt.
+ * @throws {@link DomainError} when a parameter is not within its range, and with code `inconsistent` when the
+ * equivalent airspeed reaches Mach 1 at the pressure altitude.
+ * @record airspeed.true-airspeed-from-equivalent
+ *
+ * @example
+ * trueAirspeedFromEquivalent({ equivalentAirspeed: keas(248.096), pressureAltitude: ftPA(10000), temperature: degC(-4.812) }) // ≈ 288.702 ± 0.001
+ */
+export function trueAirspeedFromEquivalent(x: TrueAirspeedFromEquivalentInputs): TrueAirspeed {
+  machNumberFromEquivalent(x);
+  const { equivalentAirspeed: ve_kt }: Numbers<TrueAirspeedFromEquivalentInputs> = x;
+  const sigma: number = densityRatio(x);
+  return (ve_kt / Math.sqrt(sigma)) as TrueAirspeed;
+}
+
+/**
+ * True airspeed from Mach number, up to the speed of sound; the altitude does not enter.
+ *
+ * V = M a: M the Mach number, V the true airspeed and a the speed of sound at the outside air temperature, both in kt.
+ *
+ * @param x - `machNumber` 0 to 1, `temperature` −80 °C to 60 °C.
+ * @returns True airspeed in kt.
+ * @throws {@link DomainError} when a parameter is not within its range.
+ * @record airspeed.true-airspeed-from-mach
+ *
+ * @example
+ * trueAirspeedFromMach({ machNumber: ratio(0.45228), temperature: degC(-4.812) }) // ≈ 288.70 ± 0.01
+ */
+export function trueAirspeedFromMach(x: TrueAirspeedFromMachInputs): TrueAirspeed {
+  demand('machNumber', x.machNumber, trueAirspeedFromMachDomain.machNumber);
+  demand('temperature', x.temperature, trueAirspeedFromMachDomain.temperature);
+  const { machNumber: mach }: Numbers<TrueAirspeedFromMachInputs> = x;
+  const a_kt: number = speedOfSound({ temperature: x.temperature });
+  return (mach * a_kt) as TrueAirspeed;
 }

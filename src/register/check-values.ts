@@ -1,7 +1,15 @@
 import climbIncrement from '../aircraft/climb-increment.check-values.json' with { type: 'json' };
 import interpolateCell from '../aircraft/interpolate-cell.check-values.json' with { type: 'json' };
+import calibratedAirspeed from '../airspeed/calibrated-airspeed.check-values.json' with { type: 'json' };
+import equivalentAirspeed from '../airspeed/equivalent-airspeed.check-values.json' with { type: 'json' };
 import gustAddition from '../airspeed/gust-addition.check-values.json' with { type: 'json' };
+import gustRules from '../airspeed/gust-rules.check-values.json' with { type: 'json' };
+import impactPressure from '../airspeed/impact-pressure.check-values.json' with { type: 'json' };
+import incompressible from '../airspeed/incompressible.check-values.json' with { type: 'json' };
 import loadFactor from '../airspeed/load-factor.check-values.json' with { type: 'json' };
+import loadFactorSpeed from '../airspeed/load-factor-speed.check-values.json' with { type: 'json' };
+import machNumber from '../airspeed/mach-number.check-values.json' with { type: 'json' };
+import manoeuvringSpeed from '../airspeed/manoeuvring-speed.check-values.json' with { type: 'json' };
 import stallSpeed from '../airspeed/stall-speed.check-values.json' with { type: 'json' };
 import trueAirspeed from '../airspeed/true-airspeed.check-values.json' with { type: 'json' };
 import densityAltitude from '../atmosphere/density-altitude.check-values.json' with { type: 'json' };
@@ -73,7 +81,15 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   gustAddition,
   loadFactor,
   stallSpeed,
+  loadFactorSpeed,
+  manoeuvringSpeed,
+  gustRules,
+  impactPressure,
+  machNumber,
+  calibratedAirspeed,
+  equivalentAirspeed,
   trueAirspeed,
+  incompressible,
   windComponents,
   reportedWind,
   accelerationCheckSpeed,

@@ -1,10 +1,41 @@
 import { climbIncrementRecord } from '../aircraft/climb-increment.record.ts';
 import { interpolateCellRecord } from '../aircraft/interpolate-cell.record.ts';
 import { interpolateCurvesRecord } from '../aircraft/interpolate-curves.record.ts';
+import {
+  calibratedAirspeedFromEquivalentRecord,
+  calibratedAirspeedFromMachRecord,
+  calibratedAirspeedFromTrueRecord,
+} from '../airspeed/calibrated-airspeed.record.ts';
+import {
+  compressibilityFactorRecord,
+  equivalentAirspeedFromCalibratedRecord,
+  equivalentAirspeedFromMachRecord,
+  equivalentAirspeedFromTrueRecord,
+} from '../airspeed/equivalent-airspeed.record.ts';
 import { approachSpeedRecord, gustIncrementRecord } from '../airspeed/gust-addition.record.ts';
+import { halfGustIncrementRecord, quarterMeanOrHalfIncrementRecord } from '../airspeed/gust-rules.record.ts';
+import {
+  calibratedAirspeedFromImpactPressureRecord,
+  impactPressureRecord,
+} from '../airspeed/impact-pressure.record.ts';
+import {
+  calibratedAirspeedIncompressibleRecord,
+  trueAirspeedIncompressibleRecord,
+} from '../airspeed/incompressible.record.ts';
 import { loadFactorInTurnRecord } from '../airspeed/load-factor.record.ts';
+import { loadFactorAtStallRecord, stallSpeedAtLoadFactorRecord } from '../airspeed/load-factor-speed.record.ts';
+import {
+  machNumberFromCalibratedRecord,
+  machNumberFromEquivalentRecord,
+  machNumberFromTrueRecord,
+} from '../airspeed/mach-number.record.ts';
+import { manoeuvringSpeedRecord } from '../airspeed/manoeuvring-speed.record.ts';
 import { stallSpeedMultipleRecord, stallSpeedRecord } from '../airspeed/stall-speed.record.ts';
-import { trueAirspeedRecord } from '../airspeed/true-airspeed.record.ts';
+import {
+  trueAirspeedFromEquivalentRecord,
+  trueAirspeedFromMachRecord,
+  trueAirspeedRecord,
+} from '../airspeed/true-airspeed.record.ts';
 import { densityAltitudeRecord, densityRatioRecord } from '../atmosphere/density-altitude.record.ts';
 import { humidDensityAltitudeRecord, virtualTemperatureRecord } from '../atmosphere/humid-air.record.ts';
 import { pressureAltitudeFromQfeRecord, pressureAltitudeRecord } from '../atmosphere/pressure-altitude.record.ts';
@@ -113,7 +144,28 @@ export const formulaRecords: readonly FormulaRecord[] = [
   loadFactorInTurnRecord,
   stallSpeedRecord,
   stallSpeedMultipleRecord,
+  stallSpeedAtLoadFactorRecord,
+  loadFactorAtStallRecord,
+  manoeuvringSpeedRecord,
+  halfGustIncrementRecord,
+  quarterMeanOrHalfIncrementRecord,
+  impactPressureRecord,
+  calibratedAirspeedFromImpactPressureRecord,
+  machNumberFromCalibratedRecord,
+  machNumberFromEquivalentRecord,
+  machNumberFromTrueRecord,
+  calibratedAirspeedFromMachRecord,
+  calibratedAirspeedFromEquivalentRecord,
+  calibratedAirspeedFromTrueRecord,
+  equivalentAirspeedFromCalibratedRecord,
+  equivalentAirspeedFromMachRecord,
+  equivalentAirspeedFromTrueRecord,
+  compressibilityFactorRecord,
   trueAirspeedRecord,
+  trueAirspeedFromEquivalentRecord,
+  trueAirspeedFromMachRecord,
+  trueAirspeedIncompressibleRecord,
+  calibratedAirspeedIncompressibleRecord,
   windComponentsRecord,
   windComponentSpreadRecord,
   reportedWindRecord,

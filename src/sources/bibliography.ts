@@ -139,6 +139,21 @@ export const bibliography = {
     publisher: 'NASA',
     edition: '1980',
   },
+  'compressibility-factor-table': {
+    title: 'Table of the compressibility factor by pressure altitude and calibrated airspeed',
+    publisher: 'course notes in flight mechanics; a public forum',
+    edition: 'undated; which of the two prints which entry was not noted',
+  },
+  'danish-ppl-textbook': {
+    title: 'A Danish textbook for the private pilot licence',
+    publisher: 'unknown',
+    edition: '2025',
+  },
+  'landing-speed-tip': {
+    title: 'A training page on the approach speed in gusts',
+    publisher: 'unknown',
+    edition: 'undated',
+  },
   wmm2025: {
     title: 'World Magnetic Model 2025: coefficients, test values and program notes',
     publisher: 'National Centers for Environmental Information (NOAA) and British Geological Survey',

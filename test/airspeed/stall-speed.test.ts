@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { loadFactorInTurn, stallSpeed, stallSpeedMultiple } from '../../src/airspeed/index.ts';
 import { DomainError, degrees, kcas, kg, ratio } from '../../src/units/index.ts';
 
-const bank = fc.double({ min: 0, max: 75, noNaN: true }).map(degrees);
+const bank = fc.double({ min: 0, max: 85, noNaN: true }).map(degrees);
 const speed = fc.double({ min: 10, max: 150, noNaN: true }).map(kcas);
 const mass = fc.double({ min: 100, max: 5700, noNaN: true }).map(kg);
 
@@ -18,7 +18,7 @@ describe('loadFactorInTurn', () => {
     );
   });
 
-  it.each([{ bank: -0.1 }, { bank: 75.1 }, { bank: Number.NaN }, {}])('refuses %o', (inputs) => {
+  it.each([{ bank: -0.1 }, { bank: 85.1 }, { bank: Number.NaN }, {}])('refuses %o', (inputs) => {
     const call = () => loadFactorInTurn(inputs as never);
     expect(call).toThrow(DomainError);
     expect(call).toThrow(/^bank: /);
@@ -53,7 +53,7 @@ describe('stallSpeed', () => {
     ['mass', { referenceStallSpeed: 44, referenceMass: 750, mass: 5700.1, bank: 0 }],
     ['mass', { referenceStallSpeed: 44, referenceMass: 750, bank: 0 }],
     ['bank', { referenceStallSpeed: 44, referenceMass: 750, mass: 750, bank: -0.1 }],
-    ['bank', { referenceStallSpeed: 44, referenceMass: 750, mass: 750, bank: 75.1 }],
+    ['bank', { referenceStallSpeed: 44, referenceMass: 750, mass: 750, bank: 85.1 }],
     ['bank', { referenceStallSpeed: 44, referenceMass: 750, mass: 750, bank: Number.NaN }],
   ])('refuses a bad %s and names it', (parameter, inputs) => {
     const call = () => stallSpeed(inputs as never);
