@@ -67,6 +67,13 @@ module.exports = {
       to: { path: '\\.record\\.ts$|\\.check-values\\.json$' },
     },
     {
+      name: 'rules-of-thumb-enter-no-assessment',
+      comment: 'They are compared with the formulas that assessments use; nothing else may call them.',
+      severity: 'error',
+      from: { pathNot: ['^src/rules-of-thumb/', '^src/register/'] },
+      to: { path: '^src/rules-of-thumb/' },
+    },
+    {
       name: 'the-root-holds-no-register',
       severity: 'error',
       from: { path: '^src/index\\.ts$' },

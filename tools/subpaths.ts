@@ -11,6 +11,7 @@ export const subpaths: Record<string, string> = {
   'flight-path': 'src/flight-path/index.ts',
   dynamics: 'src/dynamics/index.ts',
   'weather-report': 'src/weather-report/index.ts',
+  'rules-of-thumb': 'src/rules-of-thumb/index.ts',
   aircraft: 'src/aircraft/index.ts',
   assessment: 'src/assessment/index.ts',
   study: 'src/study/index.ts',

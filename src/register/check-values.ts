@@ -61,6 +61,23 @@ import northConversion from '../magnetism/conversion.check-values.json' with { t
 import nearestDesignators from '../magnetism/designator.check-values.json' with { type: 'json' };
 import magneticField from '../magnetism/field.check-values.json' with { type: 'json' };
 import magneticVariation from '../magnetism/variation.check-values.json' with { type: 'json' };
+import accelerationCheckRule from '../rules-of-thumb/acceleration-check-rule.check-values.json' with { type: 'json' };
+import anglePlusTwenty from '../rules-of-thumb/angle-plus-twenty.check-values.json' with { type: 'json' };
+import clockRule from '../rules-of-thumb/clock-rule.check-values.json' with { type: 'json' };
+import densityAltitudeRule from '../rules-of-thumb/density-altitude-rule.check-values.json' with { type: 'json' };
+import descentDistanceRule from '../rules-of-thumb/descent-distance-rule.check-values.json' with { type: 'json' };
+import massSquareRule from '../rules-of-thumb/mass-square-rule.check-values.json' with { type: 'json' };
+import pressureAltitudeInchRule from '../rules-of-thumb/pressure-altitude-inch-rule.check-values.json' with {
+  type: 'json',
+};
+import pressureAltitudeRule from '../rules-of-thumb/pressure-altitude-rule.check-values.json' with { type: 'json' };
+import rateOfClimbRule from '../rules-of-thumb/rate-of-climb-rule.check-values.json' with { type: 'json' };
+import rateOfDescentRule from '../rules-of-thumb/rate-of-descent-rule.check-values.json' with { type: 'json' };
+import standardTemperatureRule from '../rules-of-thumb/standard-temperature-rule.check-values.json' with {
+  type: 'json',
+};
+import trueAirspeedRule from '../rules-of-thumb/true-airspeed-rule.check-values.json' with { type: 'json' };
+import windSquareRule from '../rules-of-thumb/wind-square-rule.check-values.json' with { type: 'json' };
 import type { CheckValue } from '../sources/index.ts';
 import windComponents from '../wind/components.check-values.json' with { type: 'json' };
 import reportedWind from '../wind/reported.check-values.json' with { type: 'json' };
@@ -127,6 +144,19 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   rollFromForceTerms,
   rotationDistance,
   climbIncrement,
+  accelerationCheckRule,
+  anglePlusTwenty,
+  clockRule,
+  densityAltitudeRule,
+  descentDistanceRule,
+  massSquareRule,
+  pressureAltitudeInchRule,
+  pressureAltitudeRule,
+  rateOfClimbRule,
+  rateOfDescentRule,
+  standardTemperatureRule,
+  trueAirspeedRule,
+  windSquareRule,
   interpolateCell,
 ];
 

@@ -113,6 +113,20 @@ import { magneticFromTrueRecord, trueFromMagneticRecord } from '../magnetism/con
 import { designatorDirectionRecord, nearestDesignatorsRecord } from '../magnetism/designator.record.ts';
 import { magneticFieldRecord } from '../magnetism/field.record.ts';
 import { magneticVariationRecord } from '../magnetism/variation.record.ts';
+import { accelerationCheckByRuleRecord } from '../rules-of-thumb/acceleration-check-rule.record.ts';
+import { crosswindByAnglePlusTwentyRecord } from '../rules-of-thumb/angle-plus-twenty.record.ts';
+import { crosswindByClockRuleRecord } from '../rules-of-thumb/clock-rule.record.ts';
+import { densityAltitudeByRuleRecord } from '../rules-of-thumb/density-altitude-rule.record.ts';
+import { descentDistanceByRuleRecord } from '../rules-of-thumb/descent-distance-rule.record.ts';
+import { rollFactorByMassSquareRecord } from '../rules-of-thumb/mass-square-rule.record.ts';
+import { driftByOneInSixtyRecord, trackErrorByOneInSixtyRecord } from '../rules-of-thumb/one-in-sixty.record.ts';
+import { pressureAltitudeByInchRuleRecord } from '../rules-of-thumb/pressure-altitude-inch-rule.record.ts';
+import { pressureAltitudeByRuleRecord } from '../rules-of-thumb/pressure-altitude-rule.record.ts';
+import { rateOfClimbByRuleRecord } from '../rules-of-thumb/rate-of-climb-rule.record.ts';
+import { rateOfDescentByRuleRecord } from '../rules-of-thumb/rate-of-descent-rule.record.ts';
+import { standardTemperatureByRuleRecord } from '../rules-of-thumb/standard-temperature-rule.record.ts';
+import { trueAirspeedByRuleRecord } from '../rules-of-thumb/true-airspeed-rule.record.ts';
+import { rollFactorByWindSquareRecord } from '../rules-of-thumb/wind-square-rule.record.ts';
 import type { FormulaRecord } from '../sources/index.ts';
 import { windUsedRecord } from '../wind/accountability.record.ts';
 import { windComponentsRecord } from '../wind/components.record.ts';
@@ -238,6 +252,21 @@ export const formulaRecords: readonly FormulaRecord[] = [
   rollRatioRecord,
   rotationDistanceRecord,
   climbIncrementRecord,
+  densityAltitudeByRuleRecord,
+  standardTemperatureByRuleRecord,
+  pressureAltitudeByRuleRecord,
+  pressureAltitudeByInchRuleRecord,
+  trueAirspeedByRuleRecord,
+  crosswindByClockRuleRecord,
+  crosswindByAnglePlusTwentyRecord,
+  trackErrorByOneInSixtyRecord,
+  driftByOneInSixtyRecord,
+  descentDistanceByRuleRecord,
+  rateOfDescentByRuleRecord,
+  rateOfClimbByRuleRecord,
+  accelerationCheckByRuleRecord,
+  rollFactorByWindSquareRecord,
+  rollFactorByMassSquareRecord,
   interpolateCellRecord,
   interpolateCurvesRecord,
 ];

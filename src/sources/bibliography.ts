@@ -154,6 +154,51 @@ export const bibliography = {
     publisher: 'unknown',
     edition: 'undated',
   },
+  'crosswind-rules-forum': {
+    title: 'Posts on rules of thumb for the crosswind',
+    publisher: 'public pilots forums',
+    edition: 'undated',
+  },
+  'density-altitude-article': {
+    title: 'A magazine article on altitudes, with the rule of 120 ft for each degree',
+    publisher: 'Flying',
+    edition: 'undated',
+  },
+  'comet-density-altitude': {
+    title: 'A training module on density altitude',
+    publisher: 'UCAR, COMET Program',
+    edition: 'copy seen, p. 7.6.0',
+  },
+  'flight-theory-2025': {
+    title: 'Flight Theory, a textbook for the private pilot licence',
+    publisher: 'unknown',
+    edition: '2025',
+  },
+  'altimetry-training-page': {
+    title: 'A training page on altimetry',
+    publisher: 'a flying school',
+    edition: 'undated',
+  },
+  'ppl-question-bank': {
+    title: 'Questions and answers for the private pilot licence',
+    publisher: 'a training site',
+    edition: 'undated',
+  },
+  'airspeed-forum-page': {
+    title: 'A forum wiki page on airspeeds and altitudes, 14.5',
+    publisher: 'a public forum',
+    edition: 'undated',
+  },
+  'gradient-forum': {
+    title: 'A post on gradients and rates of climb',
+    publisher: 'a public pilots forum',
+    edition: 'undated',
+  },
+  'descent-point-notes': {
+    title: 'Professional training notes on the visual descent point',
+    publisher: 'unknown',
+    edition: 'undated',
+  },
   wmm2025: {
     title: 'World Magnetic Model 2025: coefficients, test values and program notes',
     publisher: 'National Centers for Environmental Information (NOAA) and British Geological Survey',
