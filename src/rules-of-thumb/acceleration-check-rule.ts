@@ -44,7 +44,7 @@ export function accelerationCheckByRule(x: AccelerationCheckByRuleInputs): Indic
  * name in `distance` is never less than the rule; here it may be, in a tailwind.
  *
  * @example
- * ruleOfThumbError(seventyPercentRule, { liftOffSpeed: kias(50), headwind: kt(10) }).percent // ≈ -8.6 ± 0.05
+ * ruleOfThumbError(seventyPercentRule, { liftOffSpeed: kias(50), headwind: kt(10) }).percent?.toFixed(1) // => '-8.6'
  * ruleOfThumbError(seventyPercentRule, { liftOffSpeed: kias(50), headwind: kt(-5) }).side // => 'reads high'
  */
 export const seventyPercentRule: RuleOfThumb<AccelerationCheckInWindInputs> = {

@@ -38,7 +38,7 @@ export function crosswindByAnglePlusTwenty(x: CrosswindByAnglePlusTwentyInputs):
  * Angle plus twenty beside the sine.
  *
  * @example
- * ruleOfThumbError(anglePlusTwentyRule, { windSpeed: kt(20), angle: degrees(50) }).percent // ≈ -8.6 ± 0.05
+ * ruleOfThumbError(anglePlusTwentyRule, { windSpeed: kt(20), angle: degrees(50) }).percent?.toFixed(1) // => '-8.6'
  */
 export const anglePlusTwentyRule: RuleOfThumb<CrosswindByAnglePlusTwentyInputs> = {
   id: 'angle-plus-twenty',

@@ -55,7 +55,7 @@ export function rollFactorByMassSquare(x: RollFactorByMassSquareInputs): Ratio {
  *
  * @example
  * const roll = { mass: kg(880), referenceMass: kg(800), accelerationLost: ratio(0.2), frictionShare: ratio(0.14) }
- * ruleOfThumbError(massSquareRule, roll).percent // ≈ -2.9 ± 0.1
+ * ruleOfThumbError(massSquareRule, roll).percent?.toFixed(1) // => '-3.0'
  */
 export const massSquareRule: RuleOfThumb<RollAtMassInputs> = {
   id: 'mass-square',

@@ -47,7 +47,7 @@ export function rateOfClimbByRule(x: RateOfClimbByRuleInputs): FeetPerMinute {
  * Percent times knots beside the rate of climb for a gradient.
  *
  * @example
- * ruleOfThumbError(percentTimesKnotsRule, { gradient: percent(3.3), groundSpeed: ktGS(150) }).percent // ≈ -1.25 ± 0.01
+ * ruleOfThumbError(percentTimesKnotsRule, { gradient: percent(3.3), groundSpeed: ktGS(150) }).percent?.toFixed(2) // => '-1.25'
  */
 export const percentTimesKnotsRule: RuleOfThumb<RateOfClimbByRuleInputs> = {
   id: 'percent-times-knots',

@@ -80,7 +80,7 @@ const noise = 1e-9;
  * @throws {@link DomainError} when the rule or the exact formula refuses the case.
  *
  * @example
- * ruleOfThumbError(clockRule, { windSpeed: kt(20), angle: degrees(60) }).percent // ≈ 15.5 ± 0.05
+ * ruleOfThumbError(clockRule, { windSpeed: kt(20), angle: degrees(60) }).percent?.toFixed(1) // => '15.5'
  * ruleOfThumbError(clockRule, { windSpeed: kt(20), angle: degrees(20) }).isUnsafe // => true
  */
 export function ruleOfThumbError<I>(rule: RuleOfThumb<I>, inputs: I): RuleOfThumbError {

@@ -78,7 +78,7 @@ function inStandardAir(x: TrueAirspeedInStandardAirInputs) {
  * Two percent for a thousand feet beside the true airspeed in standard air.
  *
  * @example
- * ruleOfThumbError(twoPercentRule, { calibratedAirspeed: kcas(100), pressureAltitude: ftPA(10000) }).percent // ≈ 3.3 ± 0.1
+ * ruleOfThumbError(twoPercentRule, { calibratedAirspeed: kcas(100), pressureAltitude: ftPA(10000) }).percent?.toFixed(1) // => '3.3'
  */
 export const twoPercentRule: RuleOfThumb<TrueAirspeedInStandardAirInputs> = {
   ...comparison,
@@ -94,7 +94,7 @@ export const twoPercentRule: RuleOfThumb<TrueAirspeedInStandardAirInputs> = {
  * One and three quarters of a percent for a thousand feet beside the true airspeed in standard air.
  *
  * @example
- * ruleOfThumbError(lessThanTwoPercentRule, { calibratedAirspeed: kcas(100), pressureAltitude: ftPA(10000) }).percent // ≈ 1.1 ± 0.1
+ * ruleOfThumbError(lessThanTwoPercentRule, { calibratedAirspeed: kcas(100), pressureAltitude: ftPA(10000) }).percent?.toFixed(1) // => '1.1'
  */
 export const lessThanTwoPercentRule: RuleOfThumb<TrueAirspeedInStandardAirInputs> = {
   ...comparison,

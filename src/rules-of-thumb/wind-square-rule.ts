@@ -57,7 +57,7 @@ export function rollFactorByWindSquare(x: RollFactorByWindSquareInputs): Ratio {
  *
  * @example
  * const roll = { headwind: kt(10), liftOffSpeed: ktas(58), accelerationLost: ratio(0.2) }
- * ruleOfThumbError(windSquareRule, roll).percent // ≈ -1.3 ± 0.1
+ * ruleOfThumbError(windSquareRule, roll).percent?.toFixed(1) // => '-1.3'
  * ruleOfThumbError(windSquareRule, { ...roll, accelerationLost: ratio(0) }).side // => 'exact'
  */
 export const windSquareRule: RuleOfThumb<RollInWindInputs> = {
