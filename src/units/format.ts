@@ -41,6 +41,8 @@ const shownAfter: { readonly [U in Exclude<UnitWord, ByHemisphere>]: string } = 
   deg: '°',
   rad: ' rad',
   degPerYear: '° per year',
+  degPerS: '°/s',
+  radPerS: ' rad/s',
   degLatitude: '° latitude',
   degLongitude: '° longitude',
   degTrue: '° true',

@@ -13,6 +13,7 @@ export {
   radians,
   radiansFromDegrees,
 } from './angle.ts';
+export { type DegreesPerSecond, degPerS, type RadiansPerSecond, radPerS } from './angular-speed.ts';
 export { m2, type SquareMetres } from './area.ts';
 export { type DecimalYear, decimalYear, decimalYearFromDate } from './date.ts';
 export {

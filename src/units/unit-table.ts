@@ -51,6 +51,8 @@ export const unitTable = {
   deg: { kind: 'angle', scale: 1 },
   rad: { kind: 'angle', scale: 180 / Math.PI },
   degPerYear: { kind: 'change of an angle', scale: 1 },
+  degPerS: { kind: 'angular speed', scale: 1 },
+  radPerS: { kind: 'angular speed', scale: 180 / Math.PI },
   degLatitude: { kind: 'latitude', scale: 1 },
   degLongitude: { kind: 'longitude', scale: 1, circle: 360 },
   degTrue: { kind: 'true direction', scale: 1, circle: 360 },

@@ -57,6 +57,8 @@ const dimensions: { readonly [U in UnitWord]: Dimension | 'fixed' } = {
   deg: none,
   rad: none,
   degPerYear: [0, -1, 0, 0, 0],
+  degPerS: [0, -1, 0, 0, 0],
+  radPerS: [0, -1, 0, 0, 0],
   degLatitude: none,
   degLongitude: none,
   degTrue: none,

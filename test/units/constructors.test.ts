@@ -9,6 +9,8 @@ const constructors = {
   deg: units.degrees,
   rad: units.radians,
   degPerYear: units.degPerYear,
+  degPerS: units.degPerS,
+  radPerS: units.radPerS,
   m2: units.m2,
   L: units.litres,
   USgal: units.usGallons,
