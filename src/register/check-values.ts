@@ -79,8 +79,16 @@ import standardTemperatureRule from '../rules-of-thumb/standard-temperature-rule
 import trueAirspeedRule from '../rules-of-thumb/true-airspeed-rule.check-values.json' with { type: 'json' };
 import windSquareRule from '../rules-of-thumb/wind-square-rule.check-values.json' with { type: 'json' };
 import type { CheckValue } from '../sources/index.ts';
+import baseToFinalTurn from '../wind/base-to-final-turn.check-values.json' with { type: 'json' };
+import circuitLeg from '../wind/circuit-leg.check-values.json' with { type: 'json' };
 import windComponents from '../wind/components.check-values.json' with { type: 'json' };
+import headwindAtHeight from '../wind/headwind-at-height.check-values.json' with { type: 'json' };
+import largestWind from '../wind/largest-wind.check-values.json' with { type: 'json' };
 import reportedWind from '../wind/reported.check-values.json' with { type: 'json' };
+import turn from '../wind/turn.check-values.json' with { type: 'json' };
+import usabilityFactor from '../wind/usability-factor.check-values.json' with { type: 'json' };
+import windTriangle from '../wind/wind-triangle.check-values.json' with { type: 'json' };
+import wingLow from '../wind/wing-low.check-values.json' with { type: 'json' };
 
 // An imported JSON widens every unit word to a text; the files are held to their schema by the tests.
 const files: readonly { readonly checkValues: readonly unknown[] }[] = [
@@ -109,6 +117,14 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   incompressible,
   windComponents,
   reportedWind,
+  windTriangle,
+  wingLow,
+  largestWind,
+  usabilityFactor,
+  headwindAtHeight,
+  turn,
+  circuitLeg,
+  baseToFinalTurn,
   accelerationCheckSpeed,
   correctedDistance,
   hydroplaning,

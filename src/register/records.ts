@@ -129,10 +129,23 @@ import { trueAirspeedByRuleRecord } from '../rules-of-thumb/true-airspeed-rule.r
 import { rollFactorByWindSquareRecord } from '../rules-of-thumb/wind-square-rule.record.ts';
 import type { FormulaRecord } from '../sources/index.ts';
 import { windUsedRecord } from '../wind/accountability.record.ts';
+import {
+  baseToFinalBankRecord,
+  baseToFinalTurnRecord,
+  baseToFinalVerdictRecord,
+} from '../wind/base-to-final-turn.record.ts';
+import { circuitLegRecord } from '../wind/circuit-leg.record.ts';
 import { windComponentsRecord } from '../wind/components.record.ts';
 import { windComponentSpreadRecord } from '../wind/direction-spread.record.ts';
 import { groundSpeedRecord } from '../wind/ground-speed.record.ts';
+import { headwindAtHeightRecord } from '../wind/headwind-at-height.record.ts';
+import { largestWindRecord } from '../wind/largest-wind.record.ts';
 import { reportedWindRecord } from '../wind/reported.record.ts';
+import { runwayOrderRecord } from '../wind/runway-order.record.ts';
+import { bankAroundPointRecord, rateOfTurnRecord, turnRadiusRecord, turnTimeRecord } from '../wind/turn.record.ts';
+import { usabilityFactorRecord } from '../wind/usability-factor.record.ts';
+import { windTriangleRecord } from '../wind/wind-triangle.record.ts';
+import { crabAngleRecord, sideslipAngleRecord, sideslipBankRecord } from '../wind/wing-low.record.ts';
 
 /** Every formula record of the library. */
 export const formulaRecords: readonly FormulaRecord[] = [
@@ -185,6 +198,22 @@ export const formulaRecords: readonly FormulaRecord[] = [
   reportedWindRecord,
   windUsedRecord,
   groundSpeedRecord,
+  windTriangleRecord,
+  crabAngleRecord,
+  sideslipAngleRecord,
+  sideslipBankRecord,
+  largestWindRecord,
+  runwayOrderRecord,
+  usabilityFactorRecord,
+  headwindAtHeightRecord,
+  turnRadiusRecord,
+  rateOfTurnRecord,
+  turnTimeRecord,
+  bankAroundPointRecord,
+  circuitLegRecord,
+  baseToFinalTurnRecord,
+  baseToFinalBankRecord,
+  baseToFinalVerdictRecord,
   accelerationCheckSpeedRecord,
   correctedDistanceRecord,
   distanceForExcessHeightRecord,

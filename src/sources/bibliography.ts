@@ -43,6 +43,11 @@ export const bibliography = {
     publisher: 'Federal Aviation Administration',
     edition: '2024 (the locator names another where it differs)',
   },
+  'faa-150-5300-13': {
+    title: 'Advisory Circular 150/5300-13, Airport Design',
+    publisher: 'Federal Aviation Administration',
+    edition: 'as quoted by others, undated',
+  },
   'faa-8260-rnavdep': {
     title: 'Order 8260.RNAVDEP, area navigation departure procedures',
     publisher: 'Federal Aviation Administration',
@@ -97,6 +102,11 @@ export const bibliography = {
     title: 'Annex 3, Meteorological Service for International Air Navigation',
     publisher: 'ICAO',
     edition: 'draft of Attachment C seen',
+  },
+  'icao-annex-14': {
+    title: 'Annex 14, Aerodromes, Volume I',
+    publisher: 'ICAO',
+    edition: 'not seen',
   },
   'icao-8168': {
     title: 'Procedures for Air Navigation Services, Aircraft Operations, Doc 8168',
@@ -269,6 +279,21 @@ export const bibliography = {
     title: 'A textbook on flight testing, ground roll',
     publisher: 'unknown',
     edition: 'equation 3.22 seen',
+  },
+  'flight-test-wind-note': {
+    title: 'A flight test engineer on the reduction of the wind to the height of the wing',
+    publisher: 'none',
+    edition: 'undated',
+  },
+  'flight-dynamics-textbooks': {
+    title: 'Textbooks on flight dynamics (Etkin; Nelson), the steady sideslip',
+    publisher: 'various',
+    edition: 'not seen',
+  },
+  'light-aeroplane-report-2007': {
+    title: 'Report AE TR 2007-1 on the performance of a light aeroplane (E. G. Tulapurkara and others)',
+    publisher: 'Indian Institute of Technology Madras',
+    edition: '2007',
   },
   'gagg-farrar-1934': {
     title: 'Work on the altitude performance of aircraft engines (Gagg and Farrar)',

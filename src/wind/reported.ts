@@ -1,4 +1,5 @@
 import {
+  type Bound,
   type Domain,
   DomainError,
   demand,
@@ -6,7 +7,7 @@ import {
   type MagneticDirection,
   type TrueDirection,
 } from '../units/index.ts';
-import { type Same, windComponents, windComponentsDomain } from './components.ts';
+import { type Same, windComponents } from './components.ts';
 
 /** Inputs of {@link reportedWindComponents}. */
 export interface ReportedWindInputs<N extends TrueDirection | MagneticDirection = TrueDirection | MagneticDirection> {
@@ -44,9 +45,11 @@ export interface ReportedWindComponents {
 
 // The bound of `from` stands here although the type cannot ask for it: a variable wind has no direction to check.
 export const reportedWindDomain = {
-  ...windComponentsDomain,
+  from: { unit: 'deg', min: 0, max: 360, source: 'compass circle' },
+  speed: { unit: 'kt', min: 0, max: 200, source: 'library range' },
+  direction: { unit: 'deg', min: 0, max: 360, source: 'compass circle' },
   gust: { unit: 'kt', min: 0, max: 200, source: 'library range' },
-} satisfies Domain<ReportedWindInputs>;
+} satisfies Domain<ReportedWindInputs> & { from: Bound<'deg'> };
 
 const calm = {
   headwind: 0,
