@@ -1,22 +1,33 @@
+import fs from 'node:fs';
 import { defineConfig } from 'tsup';
 import { subpaths } from './tools/subpaths.ts';
 
 /**
- * One entry per folder of `src`, so that each folder is one subpath export.
- * `splitting` and the package's `sideEffects: false` both carry weight: without
- * either, importing one formula pulls unrelated folders into an app's bundle.
+ * Every file with formulas or code as an entry of its own, though only the folders are published: what a bundler cannot
+ * prove to be without effect (a bound that one file takes from another, a dependency that is not marked) is then left
+ * behind with its file. Records and check values stay with the register, which alone imports them.
  */
+const files = (fs.readdirSync('src', { recursive: true }) as string[])
+  .filter((file) => file.endsWith('.ts') && !/(^|\/)index\.ts$|\.record\.ts$|^register\//.test(file))
+  .map((file): [string, string] => [`internal/${file.replace(/\.ts$/, '')}`, `src/${file}`]);
+
+/**
+ * The bundler keeps an import for effect wherever a module might have one. Ours have none: such imports would load the
+ * whole library for one formula, and an app's bundler would warn of each.
+ */
+const withoutImportsForEffect = {
+  name: 'without-imports-for-effect',
+  renderChunk: (code: string) => ({
+    code: code.replace(/^(import|require\()\s*"\.{1,2}\/[^"]+"\)?;\n/gm, ''),
+  }),
+};
+
 export default defineConfig({
-  // Two entries of their own, though not published ones: they keep the magnetic model out of the chunk that assessments
-  // import, and the document schemas out of the one that reading a table needs.
-  entry: {
-    ...subpaths,
-    'internal/direction-conversion': 'src/magnetism/conversion.ts',
-    'internal/table-reading': 'src/aircraft/interpolate-table.ts',
-  },
+  entry: { ...subpaths, ...Object.fromEntries(files) },
   format: ['esm', 'cjs'],
-  dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
+  dts: { entry: subpaths, compilerOptions: { ignoreDeprecations: '6.0' } },
   splitting: true,
+  plugins: [withoutImportsForEffect],
   treeshake: false,
   clean: true,
   target: 'es2022',
