@@ -4,7 +4,7 @@ import type { InterpolateCellInputs } from './interpolate-cell.ts';
 import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
 
 /** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
-export type TablePoint = { readonly [Q in AxisQuantity]?: number };
+export type TablePoint = { readonly [Q in AxisQuantity]?: number | undefined };
 
 /** How a table is read. */
 export interface ReadingMode {

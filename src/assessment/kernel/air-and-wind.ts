@@ -23,13 +23,14 @@ import type { Recorder } from './step.ts';
 /** The air at the aerodrome. */
 export interface Air {
   readonly pressureAltitude_ft: PressureAltitude;
-  readonly densityAltitude_ft: number;
+  /** Not worked out where nobody reads it. */
+  readonly densityAltitude_ft: number | undefined;
   readonly humidDensityAltitude_ft: number | undefined;
   /** The temperature at which tables are read: the air's own, or virtual by policy. */
   readonly tableTemperature_degC: Celsius;
   readonly temperature_degC: Celsius;
   /** The density altitude at which tables are read that have such an axis: at the table temperature. */
-  readonly tableDensityAltitude_ft: number;
+  readonly tableDensityAltitude_ft: number | undefined;
 }
 
 /** Pressure and density altitude of the hour. */
@@ -46,17 +47,19 @@ export function airOf(r: Recorder, situation: Situation, conditions: Conditions)
       : r.step('atmosphere.pressure-altitude-from-qfe', 'pressure altitude', pressureAltitudeFromQfe, {
           qfe: pressure.qfe_hPa as Hectopascals,
         });
+  const { dewPoint_degC } = conditions;
+  const byVirtual = situation.policies.humidity === 'virtual temperature' && dewPoint_degC !== undefined;
+  // It informs, unless a table runs along it: nobody waits for it where nobody reads.
+  if (!r.explains && !situation.readsDensityAltitude && !byVirtual) return plainAir(altitude, temperature);
   const density = r.step('atmosphere.density-altitude', 'density altitude', densityAltitude, {
     pressureAltitude: altitude,
     temperature,
   });
-  const { dewPoint_degC } = conditions;
   const humidAir = { pressureAltitude: altitude, temperature, dewPoint: dewPoint_degC as Celsius };
   const humid =
     dewPoint_degC === undefined
       ? undefined
       : r.step('atmosphere.humid-density-altitude', 'density altitude with humidity', humidDensityAltitude, humidAir);
-  const byVirtual = situation.policies.humidity === 'virtual temperature' && dewPoint_degC !== undefined;
   const tableTemperature = byVirtual
     ? r.step('atmosphere.virtual-temperature', 'virtual temperature', virtualTemperature, humidAir)
     : temperature;
@@ -68,6 +71,18 @@ export function airOf(r: Recorder, situation: Situation, conditions: Conditions)
     tableTemperature_degC: tableTemperature,
     tableDensityAltitude_ft: byVirtual ? (humid ?? density) : density,
     temperature_degC: temperature,
+  };
+}
+
+/** Air of which only pressure altitude and temperature are asked for. */
+function plainAir(pressureAltitude_ft: PressureAltitude, temperature_degC: Celsius): Air {
+  return {
+    pressureAltitude_ft,
+    densityAltitude_ft: undefined,
+    humidDensityAltitude_ft: undefined,
+    tableTemperature_degC: temperature_degC,
+    temperature_degC,
+    tableDensityAltitude_ft: undefined,
   };
 }
 

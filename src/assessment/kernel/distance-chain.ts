@@ -307,14 +307,14 @@ class ChainBuilder {
     }
     const { runway } = this.situation;
     const { surface } = runway;
-    const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? [];
+    const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? noSurfaces;
     const ownFactor = (correction: (typeof own)[number]) => {
       const share = correction.increase.value / 100;
       return 1 + (correction.percentOf === 'distance' ? share : (share * this.roll_m) / this.distance_m);
     };
     const exact = own.find((each) => namesExactly(each, surface));
     if (exact !== undefined) {
-      this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
+      if (this.r.explains) this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
       this.multiply('surface', ownFactor(exact), 'ground');
       return;
     }
@@ -327,15 +327,15 @@ class ChainBuilder {
     for (const each of effect.factors) {
       factor *= each.factor;
       this.used.push(each);
+      if (!this.r.explains) continue;
       const shown = { factor: each.factor, condition: each.condition };
       this.r.decide('surface-of-set', { surface: surfaceInWords(surface), ...shown });
       if (each.kind !== 'value')
         this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', shown);
     }
-    const milder = own.filter(
-      (each) => each.condition === 'dry' || (surface.kind !== 'snow' && surface.condition === 'wet'),
-    );
-    const least = Math.max(1, ...milder.map(ownFactor));
+    const least = own
+      .filter((each) => each.condition === 'dry' || (surface.kind !== 'snow' && surface.condition === 'wet'))
+      .reduce((most, each) => Math.max(most, ownFactor(each)), 1);
     const isRaised = factor < least;
     if (isRaised) this.r.decide('surface-not-below-manual', { surface: surface.kind });
     // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
@@ -411,9 +411,11 @@ class ChainBuilder {
             distance: before,
             factor: factor as Ratio,
           });
-    this.stairs.push({ step, factor, total_m: this.distance_m });
+    if (this.r.explains) this.stairs.push({ step, factor, total_m: this.distance_m });
   }
 }
+
+const noSurfaces: readonly SurfaceCorrection[] = [];
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
 

@@ -92,6 +92,7 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
 
 /** Withholds a verdict that rests on a recalled factor nobody has confirmed. */
 export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
+  if (!used.some(({ access }) => access === 'recalled')) return judged;
   const confirmed = new Set(situation.confirmations.map(({ factorId }) => factorId));
   const open = used.filter(({ id, access }) => access === 'recalled' && !confirmed.has(id));
   if (open.length === 0) return judged;

@@ -19,18 +19,22 @@ export type TraceEntry = TraceStep | TraceDecision;
 
 /** How an assessment calls its formulas: always through here, so that fast and explained results are one computation. */
 export interface Recorder {
+  /** Whether anybody will read notes; what only informs is then worked out, and otherwise left. */
+  readonly explains: boolean;
   step<I extends object, R>(record: string, label: string, formula: (inputs: I) => R, inputs: I): R;
   decide(code: Reason['code'], parameters: Reason['parameters']): void;
 }
 
 /** Calls, and notes nothing. */
 export const callThrough: Recorder = {
+  explains: false,
   step: (_record, _label, formula, inputs) => formula(inputs),
   decide: () => undefined,
 };
 
 /** Calls, and notes every step and decision. */
 export class TraceRecorder implements Recorder {
+  readonly explains = true;
   readonly trace: TraceEntry[] = [];
 
   step<I extends object, R>(record: string, label: string, formula: (inputs: I) => R, inputs: I): R {

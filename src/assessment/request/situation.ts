@@ -6,6 +6,7 @@ import {
   interpolateCell,
   type PerformanceData,
   type ReadingMode,
+  runsAlong,
   type Table,
   type WindValue,
 } from '../../aircraft/index.ts';
@@ -89,6 +90,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
+  /** Whether any table or chart of this phase runs along density altitude. */
+  readonly readsDensityAltitude: boolean;
   /** What the set says of today's surface. */
   readonly surfaceEffect: SurfaceEffect;
   readonly safety: 'of the set' | 'none';
@@ -125,6 +128,8 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
   const set = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
+  const climb = data.climb.find((each) => each.configuration === configuration && each.use === use);
+  const read = [table?.groundRoll, table?.distance, climb?.rateOfClimb];
   return {
     phase,
     data,
@@ -132,7 +137,8 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     flap,
     table,
     screen_m: table === undefined ? 50 * 0.3048 : inUnit(table.screenHeight, 'mHeight'),
-    climb: data.climb.find((each) => each.configuration === configuration && each.use === use),
+    climb,
+    readsDensityAltitude: read.some((figures) => figures !== undefined && runsAlong(figures, 'densityAltitude')),
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
     runway: runwayInUse(request, notes),

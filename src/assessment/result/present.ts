@@ -234,7 +234,8 @@ export function commonNotes(situation: Situation, conditions: Conditions, air: A
     threshold_kt: Math.ceil(conditions.speed_kt + 10),
     used_kt: conditions.gust_kt,
   });
-  add(true, 'density-altitude', { densityAltitude_ft: roundUp(air.densityAltitude_ft) });
+  if (air.densityAltitude_ft !== undefined)
+    add(true, 'density-altitude', { densityAltitude_ft: roundUp(air.densityAltitude_ft) });
   if (air.humidDensityAltitude_ft !== undefined) {
     add(true, 'humid-density-altitude', { densityAltitude_ft: roundUp(air.humidDensityAltitude_ft) });
     add(situation.policies.humidity === 'information', 'tables-read-dry');
