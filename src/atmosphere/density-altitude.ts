@@ -8,7 +8,7 @@ import {
   type Ratio,
 } from '../units/index.ts';
 import { altitudeOfDensity_ft, ratioOfDensity } from './density-law.ts';
-import { airTemperature, troposphere } from './standard-atmosphere-bounds.ts';
+import { airTemperature, lowerTroposphere, troposphere } from './standard-atmosphere-bounds.ts';
 import { Ti_K } from './standard-atmosphere-constants.ts';
 import { standardPressure } from './standard-pressure.ts';
 
@@ -33,7 +33,7 @@ export const densityRatioDomain = {
 
 // Narrower than the troposphere, so that the result lies within it at both ends of the temperature.
 export const densityAltitudeDomain = {
-  pressureAltitude: { unit: 'ftPA', min: -5000, max: 20000, source: 'library range' },
+  pressureAltitude: lowerTroposphere,
   temperature: { unit: 'degC', min: -50, max: 60, source: 'library range' },
 } satisfies Domain<DensityAltitudeInputs>;
 

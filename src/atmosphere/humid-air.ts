@@ -7,11 +7,12 @@ import {
   type Numbers,
   type PressureAltitude,
 } from '../units/index.ts';
-import { densityAltitudeDomain } from './density-altitude.ts';
 import { altitudeOfDensity_ft, ratioOfDensity } from './density-law.ts';
+import { epsilon } from './humid-air-constants.ts';
+import { boltonTemperature, humidAirTemperature, lowerTroposphere } from './standard-atmosphere-bounds.ts';
 import { Ti_K } from './standard-atmosphere-constants.ts';
 import { standardPressure } from './standard-pressure.ts';
-import { saturationVapourPressure, saturationVapourPressureDomain } from './vapour-pressure.ts';
+import { saturationVapourPressure } from './vapour-pressure.ts';
 
 /** Inputs of {@link virtualTemperature} and {@link humidDensityAltitude}. */
 export interface HumidAirInputs {
@@ -23,13 +24,10 @@ export interface HumidAirInputs {
 }
 
 export const humidAirDomain = {
-  pressureAltitude: densityAltitudeDomain.pressureAltitude,
-  temperature: { unit: 'degC', min: -40, max: 50, source: 'library range' },
-  dewPoint: saturationVapourPressureDomain.temperature,
+  pressureAltitude: lowerTroposphere,
+  temperature: humidAirTemperature,
+  dewPoint: boltonTemperature,
 } satisfies Domain<HumidAirInputs>;
-
-/** Ratio of the molar masses of water vapour and dry air. */
-const epsilon = 0.62198;
 
 /**
  * Virtual temperature: the temperature at which dry air would be as thin as this humid air.

@@ -6,7 +6,8 @@ import {
   type Numbers,
   type PressureAltitude,
 } from '../units/index.ts';
-import { L_KPerFt, P0_hPa, pressureExponent, T0_K } from './standard-atmosphere-constants.ts';
+import { altitudeOfPressure_ft } from './pressure-law.ts';
+import { elevationOfAerodrome, likelyQnh, pressureAtAerodrome } from './standard-atmosphere-bounds.ts';
 
 /** Inputs of {@link pressureAltitude}. */
 export interface PressureAltitudeInputs {
@@ -23,12 +24,12 @@ export interface PressureAltitudeFromQfeInputs {
 }
 
 export const pressureAltitudeDomain = {
-  elevation: { unit: 'ftElevation', min: -2000, max: 15000, source: 'library range' },
-  qnh: { unit: 'hPa', min: 850, max: 1085, source: 'library range' },
+  elevation: elevationOfAerodrome,
+  qnh: likelyQnh,
 } satisfies Domain<PressureAltitudeInputs>;
 
 export const pressureAltitudeFromQfeDomain = {
-  qfe: { unit: 'hPa', min: 500, max: 1200, source: 'library range' },
+  qfe: pressureAtAerodrome,
 } satisfies Domain<PressureAltitudeFromQfeInputs>;
 
 /**
@@ -59,7 +60,7 @@ export function pressureAltitude(x: PressureAltitudeInputs): PressureAltitude {
  *
  * PA = (T0/L) (1 − (QFE/P0)^(R L/g0)): QFE in hPa, T0/L about 145 442.156 ft, P0 = 1013.25 hPa, R L/g0 about 0.190263.
  *
- * @param x - `qfe` 500 hPa to 1200 hPa.
+ * @param x - `qfe` 466 hPa to 1200 hPa.
  * @returns Pressure altitude in ft.
  * @throws {@link DomainError} when the QFE is not within its range.
  * @record atmosphere.pressure-altitude-from-qfe
@@ -70,8 +71,4 @@ export function pressureAltitude(x: PressureAltitudeInputs): PressureAltitude {
 export function pressureAltitudeFromQfe(x: PressureAltitudeFromQfeInputs): PressureAltitude {
   demand('qfe', x.qfe, pressureAltitudeFromQfeDomain.qfe);
   return altitudeOfPressure_ft(x.qfe) as PressureAltitude;
-}
-
-function altitudeOfPressure_ft(p_hPa: number): number {
-  return (T0_K / L_KPerFt) * (1 - (p_hPa / P0_hPa) ** (1 / pressureExponent));
 }

@@ -1,6 +1,6 @@
 import { type Domain, demand, type Hectopascals, type Numbers, type PressureAltitude } from '../units/index.ts';
+import { pressureOfAltitude_hPa } from './pressure-law.ts';
 import { troposphere } from './standard-atmosphere-bounds.ts';
-import { L_KPerFt, P0_hPa, pressureExponent, T0_K } from './standard-atmosphere-constants.ts';
 
 /** Inputs of {@link standardPressure}. */
 export interface StandardPressureInputs {
@@ -26,6 +26,5 @@ export const standardPressureDomain = { pressureAltitude: troposphere } satisfie
 export function standardPressure(x: StandardPressureInputs): Hectopascals {
   demand('pressureAltitude', x.pressureAltitude, standardPressureDomain.pressureAltitude);
   const { pressureAltitude: altitude_ft }: Numbers<StandardPressureInputs> = x;
-  const p_hPa = P0_hPa * (1 - (L_KPerFt * altitude_ft) / T0_K) ** pressureExponent;
-  return p_hPa as Hectopascals;
+  return pressureOfAltitude_hPa(altitude_ft) as Hectopascals;
 }

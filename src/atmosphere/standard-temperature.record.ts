@@ -40,8 +40,5 @@ export const isaDeviationRecord = {
     { source: 'groundroll', locator: 'difference of two temperatures', access: 'derived' },
   ],
   homogeneous: false,
-  checkValues: {
-    nonePublished:
-      'the difference from a standard temperature that has check values of its own; the sources print no exact example',
-  },
+  checkValues: 'published',
 } satisfies FormulaRecord<typeof isaDeviation>;

@@ -1,4 +1,5 @@
 import { type Celsius, type Domain, demand, type Hectopascals, type Numbers } from '../units/index.ts';
+import { boltonTemperature } from './standard-atmosphere-bounds.ts';
 
 /** Inputs of {@link saturationVapourPressure}. */
 export interface SaturationVapourPressureInputs {
@@ -7,12 +8,7 @@ export interface SaturationVapourPressureInputs {
 }
 
 export const saturationVapourPressureDomain = {
-  temperature: {
-    unit: 'degC',
-    min: -40,
-    max: 50,
-    source: 'library range; Bolton 1980 states 0.3 % for -35 degC to 35 degC only',
-  },
+  temperature: boltonTemperature,
 } satisfies Domain<SaturationVapourPressureInputs>;
 
 /**

@@ -12,13 +12,44 @@ import machNumber from '../airspeed/mach-number.check-values.json' with { type: 
 import manoeuvringSpeed from '../airspeed/manoeuvring-speed.check-values.json' with { type: 'json' };
 import stallSpeed from '../airspeed/stall-speed.check-values.json' with { type: 'json' };
 import trueAirspeed from '../airspeed/true-airspeed.check-values.json' with { type: 'json' };
+import airDensity from '../atmosphere/air-density.check-values.json' with { type: 'json' };
+import altimeterSetting from '../atmosphere/altimeter-setting.check-values.json' with { type: 'json' };
+import altimeterSettingAsos from '../atmosphere/altimeter-setting-asos.check-values.json' with { type: 'json' };
+import altimeterSettingSmithsonian from '../atmosphere/altimeter-setting-smithsonian.check-values.json' with {
+  type: 'json',
+};
+import altitudeOfAir from '../atmosphere/altitude-of-air.check-values.json' with { type: 'json' };
+import coldTemperature from '../atmosphere/cold-temperature.check-values.json' with { type: 'json' };
 import densityAltitude from '../atmosphere/density-altitude.check-values.json' with { type: 'json' };
+import densityAltitudeForms from '../atmosphere/density-altitude-forms.check-values.json' with { type: 'json' };
+import geopotentialAltitude from '../atmosphere/geopotential-altitude.check-values.json' with { type: 'json' };
 import humidAir from '../atmosphere/humid-air.check-values.json' with { type: 'json' };
+import indicatedAltitude from '../atmosphere/indicated-altitude.check-values.json' with { type: 'json' };
 import pressureAltitude from '../atmosphere/pressure-altitude.check-values.json' with { type: 'json' };
+import pressureAltitudeNws from '../atmosphere/pressure-altitude-nws.check-values.json' with { type: 'json' };
 import speedOfSound from '../atmosphere/speed-of-sound.check-values.json' with { type: 'json' };
+import standardAtmosphereComputed from '../atmosphere/standard-atmosphere-computed.check-values.json' with {
+  type: 'json',
+};
+import standardAtmosphereFeet from '../atmosphere/standard-atmosphere-feet.check-values.json' with { type: 'json' };
+import standardAtmosphereIcao7488 from '../atmosphere/standard-atmosphere-icao-7488.check-values.json' with {
+  type: 'json',
+};
+import standardAtmosphereIso2533 from '../atmosphere/standard-atmosphere-iso-2533.check-values.json' with {
+  type: 'json',
+};
+import standardAtmosphereUs1976 from '../atmosphere/standard-atmosphere-us-1976.check-values.json' with {
+  type: 'json',
+};
 import standardPressure from '../atmosphere/standard-pressure.check-values.json' with { type: 'json' };
 import standardTemperature from '../atmosphere/standard-temperature.check-values.json' with { type: 'json' };
+import standardTemperatureDeviation from '../atmosphere/standard-temperature-deviation.check-values.json' with {
+  type: 'json',
+};
 import vapourPressure from '../atmosphere/vapour-pressure.check-values.json' with { type: 'json' };
+import vapourPressureForms from '../atmosphere/vapour-pressure-forms.check-values.json' with { type: 'json' };
+import vapourPressureWmo from '../atmosphere/vapour-pressure-wmo.check-values.json' with { type: 'json' };
+import virtualTemperatureForms from '../atmosphere/virtual-temperature-forms.check-values.json' with { type: 'json' };
 import accelerationCheckSpeed from '../distance/acceleration-check.check-values.json' with { type: 'json' };
 import correctedDistance from '../distance/corrected-distance.check-values.json' with { type: 'json' };
 import hydroplaning from '../distance/hydroplaning.check-values.json' with { type: 'json' };
@@ -103,6 +134,25 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   standardPressure,
   standardTemperature,
   vapourPressure,
+  airDensity,
+  altimeterSetting,
+  altimeterSettingAsos,
+  altimeterSettingSmithsonian,
+  altitudeOfAir,
+  coldTemperature,
+  densityAltitudeForms,
+  geopotentialAltitude,
+  indicatedAltitude,
+  pressureAltitudeNws,
+  standardAtmosphereComputed,
+  standardAtmosphereFeet,
+  standardAtmosphereIcao7488,
+  standardAtmosphereIso2533,
+  standardAtmosphereUs1976,
+  standardTemperatureDeviation,
+  vapourPressureForms,
+  vapourPressureWmo,
+  virtualTemperatureForms,
   gustAddition,
   loadFactor,
   stallSpeed,

@@ -36,13 +36,73 @@ import {
   trueAirspeedFromMachRecord,
   trueAirspeedRecord,
 } from '../airspeed/true-airspeed.record.ts';
+import { airDensityRecord, humidAirDensityRecord, humidDensityRatioRecord } from '../atmosphere/air-density.record.ts';
+import {
+  qfeFromQnhRecord,
+  qfeFromStationPressureRecord,
+  qnhFromPressureAltitudeRecord,
+  qnhFromQfeRecord,
+  qnhFromStationPressureRecord,
+  stationPressureFromQfeRecord,
+  stationPressureFromQnhRecord,
+} from '../atmosphere/altimeter-setting.record.ts';
+import {
+  altimeterSettingAsosRecord,
+  altimeterSettingAwosRecord,
+  stationPressureAwosRecord,
+} from '../atmosphere/altimeter-setting-asos.record.ts';
+import {
+  altimeterSettingIom19Record,
+  altimeterSettingMadisRecord,
+  altimeterSettingNoaaRecord,
+  altimeterSettingSmithsonianRecord,
+  stationPressureSmithsonianRecord,
+} from '../atmosphere/altimeter-setting-smithsonian.record.ts';
+import {
+  densityAltitudeFromDensityRecord,
+  pressureAltitudeFromPressureRecord,
+} from '../atmosphere/altitude-of-air.record.ts';
+import {
+  coldTemperatureCorrectionHydrostaticRecord,
+  coldTemperatureCorrectionRecord,
+  tabulatedColdTemperatureCorrectionRecord,
+} from '../atmosphere/cold-temperature.record.ts';
 import { densityAltitudeRecord, densityRatioRecord } from '../atmosphere/density-altitude.record.ts';
+import {
+  densityAltitudeNearStandardRecord,
+  densityAltitudeNwsRecord,
+} from '../atmosphere/density-altitude-forms.record.ts';
+import { geometricAltitudeRecord, geopotentialAltitudeRecord } from '../atmosphere/geopotential-altitude.record.ts';
 import { humidDensityAltitudeRecord, virtualTemperatureRecord } from '../atmosphere/humid-air.record.ts';
+import { dewPointRecord, relativeHumidityRecord } from '../atmosphere/humidity.record.ts';
+import { indicatedAltitudeRecord, indicatedHeightRecord } from '../atmosphere/indicated-altitude.record.ts';
 import { pressureAltitudeFromQfeRecord, pressureAltitudeRecord } from '../atmosphere/pressure-altitude.record.ts';
+import { pressureAltitudeNwsRecord } from '../atmosphere/pressure-altitude-nws.record.ts';
 import { speedOfSoundRecord } from '../atmosphere/speed-of-sound.record.ts';
+import {
+  standardAtmosphereAtGeometricAltitudeRecord,
+  standardAtmosphereAtPressureAltitudeRecord,
+  standardAtmosphereAtPressureRecord,
+  standardAtmosphereRecord,
+} from '../atmosphere/standard-atmosphere.record.ts';
 import { standardPressureRecord } from '../atmosphere/standard-pressure.record.ts';
 import { isaDeviationRecord, standardTemperatureRecord } from '../atmosphere/standard-temperature.record.ts';
 import { saturationVapourPressureRecord } from '../atmosphere/vapour-pressure.record.ts';
+import {
+  saturationVapourPressureBuck1981Record,
+  saturationVapourPressureBuck1996Record,
+  saturationVapourPressureNwsRecord,
+  saturationVapourPressureTetensRecord,
+} from '../atmosphere/vapour-pressure-forms.record.ts';
+import {
+  relativeHumidityWmoRecord,
+  saturationVapourPressureOfMoistAirWmoRecord,
+  saturationVapourPressureWmoRecord,
+} from '../atmosphere/vapour-pressure-wmo.record.ts';
+import {
+  virtualTemperatureFromMixingRatioRecord,
+  virtualTemperatureFromSpecificHumidityRecord,
+} from '../atmosphere/virtual-temperature-forms.record.ts';
 import { accelerationCheckSpeedRecord } from '../distance/acceleration-check.record.ts';
 import { correctedDistanceRecord } from '../distance/corrected-distance.record.ts';
 import { distanceForExcessHeightRecord } from '../distance/excess-height.record.ts';
@@ -166,6 +226,51 @@ export const formulaRecords: readonly FormulaRecord[] = [
   standardTemperatureRecord,
   isaDeviationRecord,
   saturationVapourPressureRecord,
+  standardAtmosphereRecord,
+  standardAtmosphereAtGeometricAltitudeRecord,
+  standardAtmosphereAtPressureAltitudeRecord,
+  standardAtmosphereAtPressureRecord,
+  geopotentialAltitudeRecord,
+  geometricAltitudeRecord,
+  pressureAltitudeFromPressureRecord,
+  densityAltitudeFromDensityRecord,
+  qnhFromQfeRecord,
+  qfeFromQnhRecord,
+  qnhFromStationPressureRecord,
+  stationPressureFromQnhRecord,
+  qfeFromStationPressureRecord,
+  stationPressureFromQfeRecord,
+  qnhFromPressureAltitudeRecord,
+  altimeterSettingAsosRecord,
+  altimeterSettingAwosRecord,
+  stationPressureAwosRecord,
+  altimeterSettingSmithsonianRecord,
+  stationPressureSmithsonianRecord,
+  altimeterSettingNoaaRecord,
+  altimeterSettingMadisRecord,
+  altimeterSettingIom19Record,
+  indicatedAltitudeRecord,
+  indicatedHeightRecord,
+  pressureAltitudeNwsRecord,
+  densityAltitudeNwsRecord,
+  densityAltitudeNearStandardRecord,
+  airDensityRecord,
+  humidAirDensityRecord,
+  humidDensityRatioRecord,
+  relativeHumidityRecord,
+  dewPointRecord,
+  saturationVapourPressureTetensRecord,
+  saturationVapourPressureNwsRecord,
+  saturationVapourPressureBuck1981Record,
+  saturationVapourPressureBuck1996Record,
+  saturationVapourPressureWmoRecord,
+  saturationVapourPressureOfMoistAirWmoRecord,
+  relativeHumidityWmoRecord,
+  virtualTemperatureFromSpecificHumidityRecord,
+  virtualTemperatureFromMixingRatioRecord,
+  coldTemperatureCorrectionRecord,
+  tabulatedColdTemperatureCorrectionRecord,
+  coldTemperatureCorrectionHydrostaticRecord,
   gustIncrementRecord,
   approachSpeedRecord,
   loadFactorInTurnRecord,

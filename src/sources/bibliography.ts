@@ -119,6 +119,21 @@ export const bibliography = {
     edition: 'third edition, 1993',
   },
   'iso-2533': { title: 'ISO 2533, Standard Atmosphere', publisher: 'ISO', edition: '1975, with Addendum 1:1985' },
+  'us-standard-atmosphere-1976': {
+    title: 'U.S. Standard Atmosphere, 1976',
+    publisher: 'NOAA, NASA and United States Air Force',
+    edition: '1976, figures of the main tables as printed',
+  },
+  'us-1976-web-tables': {
+    title: 'Table of the Standard Atmosphere to 65,000 Feet, and its companion in metres',
+    publisher: 'public-domain web tables of the U.S. Standard Atmosphere, 1976',
+    edition: 'as seen in a public text copy',
+  },
+  'half-thousand-foot-table': {
+    title: 'Ratios of the standard atmosphere in steps of 500 ft, table 3.6 of a text on flight',
+    publisher: 'unknown',
+    edition: 'undated',
+  },
   'navair-00-80t-80': {
     title: 'Aerodynamics for Naval Aviators, NAVAIR 00-80T-80, standard altitude table',
     publisher: 'US Naval Air Systems Command',
@@ -128,6 +143,71 @@ export const bibliography = {
     title: 'The Computation of Equivalent Potential Temperature, Monthly Weather Review 108',
     publisher: 'American Meteorological Society',
     edition: '1980',
+  },
+  'tetens-murray': {
+    title: 'Saturation vapour pressure of Tetens (1930), with the constants of Murray (1967)',
+    publisher: 'Zeitschrift für Geophysik; Journal of Applied Meteorology',
+    edition: '1930 and 1967, as quoted by others',
+  },
+  'buck-1981': {
+    title: 'New Equations for Computing Vapor Pressure and Enhancement Factor, Journal of Applied Meteorology 20',
+    publisher: 'American Meteorological Society',
+    edition: '1981, as quoted by others',
+  },
+  'buck-1996': {
+    title: 'Vapour pressure equation of a hygrometer manual (A. L. Buck)',
+    publisher: 'Buck Research',
+    edition: '1996, as quoted by others',
+  },
+  'smithsonian-1951': {
+    title: 'Smithsonian Meteorological Tables',
+    publisher: 'Smithsonian Institution',
+    edition: 'sixth revised edition, 1951, as quoted by others',
+  },
+  'wmo-iom-19': {
+    title: 'Instruments and Observing Methods Report No. 19',
+    publisher: 'World Meteorological Organization',
+    edition: 'as quoted by others',
+  },
+  'asos-algorithm': {
+    title: 'Algorithms of the Automated Surface Observing System, training page',
+    publisher: 'National Weather Service',
+    edition: 'undated',
+  },
+  'awos-algorithm': {
+    title: 'Algorithm of the Automated Weather Observing System, in a public text on barometry',
+    publisher: 'Federal Aviation Administration',
+    edition: 'undated copy',
+  },
+  'nws-formulas': {
+    title: 'Formulas for weather calculations',
+    publisher: 'National Weather Service',
+    edition: 'undated copies',
+  },
+  'meteorology-library-tests': {
+    title: 'Documentation and unit tests of a public library for meteorology',
+    publisher: 'a university consortium',
+    edition: 'as seen',
+  },
+  'weather-station-tests': {
+    title: 'Unit tests of public weather station software',
+    publisher: 'none',
+    edition: 'as seen',
+  },
+  'weather-data-tests': {
+    title: 'Unit tests of public code for weather data',
+    publisher: 'none',
+    edition: 'as quoted by others',
+  },
+  'humidity-library-tests': {
+    title: 'Unit tests of a public library for weather model data',
+    publisher: 'a weather centre',
+    edition: 'as seen',
+  },
+  'humid-density-table': {
+    title: 'Unit test table of the density of humid air in public code',
+    publisher: 'none',
+    edition: 'unsourced',
   },
   'wmo-306': {
     title: 'Manual on Codes, WMO-No. 306, Volume I.1, FM 15 METAR and FM 16 SPECI',

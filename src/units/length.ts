@@ -1,7 +1,7 @@
 import { tagged } from './quantity.ts';
 import type { Quantity, Untagged } from './tag.ts';
 
-// Lengths, heights and altitudes. An elevation is measured from mean sea level, a height from the surface, a pressure or density altitude from the standard datum: four different types.
+// Lengths, heights and altitudes. An elevation is measured from mean sea level, a height from the surface, a pressure or density altitude from the standard datum: four different types. A geopotential altitude counts the work against gravity, a geometric one the metres; both start at mean sea level.
 
 /** A length in metres, along the ground. */
 export type Metres = Quantity<'m'>;
@@ -25,6 +25,16 @@ export type PressureAltitude = Quantity<'ftPA'>;
 export type PressureAltitudeInMetres = Quantity<'mPA'>;
 /** A density altitude in feet: where the standard atmosphere has this air density. */
 export type DensityAltitude = Quantity<'ftDA'>;
+/** A density altitude in metres: where the standard atmosphere has this air density. */
+export type DensityAltitudeInMetres = Quantity<'mDA'>;
+/** A geopotential altitude in standard geopotential feet above mean sea level: the argument of the standard atmosphere. */
+export type GeopotentialAltitude = Quantity<'ftGeopotential'>;
+/** A geopotential altitude in standard geopotential metres above mean sea level: the argument of the standard atmosphere. */
+export type GeopotentialAltitudeInMetres = Quantity<'mGeopotential'>;
+/** A geometric altitude in feet above mean sea level: what a tape would measure. */
+export type GeometricAltitude = Quantity<'ftGeometric'>;
+/** A geometric altitude in metres above mean sea level: what a tape would measure. */
+export type GeometricAltitudeInMetres = Quantity<'mGeometric'>;
 
 /**
  * A length in metres, along the ground.
@@ -167,6 +177,71 @@ export function mPA(value: Untagged): PressureAltitudeInMetres {
  */
 export function ftDA(value: Untagged): DensityAltitude {
   return tagged(value, 'ftDA');
+}
+
+/**
+ * A density altitude in metres: where the standard atmosphere has this air density.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * mDA(790) // => 790
+ */
+export function mDA(value: Untagged): DensityAltitudeInMetres {
+  return tagged(value, 'mDA');
+}
+
+/**
+ * A geopotential altitude in standard geopotential feet above mean sea level.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * ftGeopotential(5000) // => 5000
+ */
+export function ftGeopotential(value: Untagged): GeopotentialAltitude {
+  return tagged(value, 'ftGeopotential');
+}
+
+/**
+ * A geopotential altitude in standard geopotential metres above mean sea level.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * mGeopotential(11000) // => 11000
+ */
+export function mGeopotential(value: Untagged): GeopotentialAltitudeInMetres {
+  return tagged(value, 'mGeopotential');
+}
+
+/**
+ * A geometric altitude in feet above mean sea level.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * ftGeometric(5000) // => 5000
+ */
+export function ftGeometric(value: Untagged): GeometricAltitude {
+  return tagged(value, 'ftGeometric');
+}
+
+/**
+ * A geometric altitude in metres above mean sea level.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * mGeometric(11019) // => 11019
+ */
+export function mGeometric(value: Untagged): GeometricAltitudeInMetres {
+  return tagged(value, 'mGeometric');
 }
 
 /**
@@ -321,4 +396,70 @@ export function pressureAltitudeFromMetres(value: PressureAltitudeInMetres): Pre
 export function pressureAltitudeInMetresFromFeet(value: PressureAltitude): PressureAltitudeInMetres {
   const x: number = value;
   return (x * 0.3048) as PressureAltitudeInMetres;
+}
+
+/**
+ * A density altitude given in metres, in feet (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * densityAltitudeFromMetres(mDA(2000)) // ≈ 6561.680 ± 0.001
+ */
+export function densityAltitudeFromMetres(value: DensityAltitudeInMetres): DensityAltitude {
+  const x: number = value;
+  return (x / 0.3048) as DensityAltitude;
+}
+
+/**
+ * A density altitude given in feet, in metres (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * densityAltitudeInMetresFromFeet(ftDA(5000)) // ≈ 1524 ± 1e-9
+ */
+export function densityAltitudeInMetresFromFeet(value: DensityAltitude): DensityAltitudeInMetres {
+  const x: number = value;
+  return (x * 0.3048) as DensityAltitudeInMetres;
+}
+
+/**
+ * A geopotential altitude given in metres, in feet (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * geopotentialAltitudeFromMetres(mGeopotential(11000)) // ≈ 36089.239 ± 0.001
+ */
+export function geopotentialAltitudeFromMetres(value: GeopotentialAltitudeInMetres): GeopotentialAltitude {
+  const x: number = value;
+  return (x / 0.3048) as GeopotentialAltitude;
+}
+
+/**
+ * A geopotential altitude given in feet, in metres (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * geopotentialAltitudeInMetresFromFeet(ftGeopotential(5000)) // ≈ 1524 ± 1e-9
+ */
+export function geopotentialAltitudeInMetresFromFeet(value: GeopotentialAltitude): GeopotentialAltitudeInMetres {
+  const x: number = value;
+  return (x * 0.3048) as GeopotentialAltitudeInMetres;
+}
+
+/**
+ * A geometric altitude given in metres, in feet (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * geometricAltitudeFromMetres(mGeometric(11000)) // ≈ 36089.239 ± 0.001
+ */
+export function geometricAltitudeFromMetres(value: GeometricAltitudeInMetres): GeometricAltitude {
+  const x: number = value;
+  return (x / 0.3048) as GeometricAltitude;
+}
+
+/**
+ * A geometric altitude given in feet, in metres (1 ft = 0.3048 m exactly).
+ *
+ * @example
+ * geometricAltitudeInMetresFromFeet(ftGeometric(5000)) // ≈ 1524 ± 1e-9
+ */
+export function geometricAltitudeInMetresFromFeet(value: GeometricAltitude): GeometricAltitudeInMetres {
+  const x: number = value;
+  return (x * 0.3048) as GeometricAltitudeInMetres;
 }

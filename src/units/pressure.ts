@@ -8,6 +8,10 @@ import type { Quantity, Untagged } from './tag.ts';
 export type Hectopascals = Quantity<'hPa'>;
 /** A pressure in inches of mercury. */
 export type InchesOfMercury = Quantity<'inHg'>;
+/** A pressure in pascals. */
+export type Pascals = Quantity<'Pa'>;
+/** A pressure in pounds-force per square foot. */
+export type PoundsForcePerSquareFootOfPressure = Quantity<'psf'>;
 /** A pressure in pounds-force per square inch, as tyre pressures are placarded. */
 export type PoundsPerSquareInch = Quantity<'psi'>;
 /** A pressure in inches of water. */
@@ -39,6 +43,32 @@ export function hPa(value: Untagged): Hectopascals {
  */
 export function inHg(value: Untagged): InchesOfMercury {
   return tagged(value, 'inHg');
+}
+
+/**
+ * A pressure in pascals.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * Pa(101325) // => 101325
+ */
+export function Pa(value: Untagged): Pascals {
+  return tagged(value, 'Pa');
+}
+
+/**
+ * A pressure in pounds-force per square foot.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * psf(2116.2) // => 2116.2
+ */
+export function psf(value: Untagged): PoundsForcePerSquareFootOfPressure {
+  return tagged(value, 'psf');
 }
 
 /**
@@ -100,6 +130,28 @@ export function hectopascalsFromInchesOfMercury(value: InchesOfMercury): Hectopa
 export function inchesOfMercuryFromHectopascals(value: Hectopascals): InchesOfMercury {
   const x: number = value;
   return (x / 33.86388640341) as InchesOfMercury;
+}
+
+/**
+ * Pascals in hectopascals (1 hPa = 100 Pa exactly).
+ *
+ * @example
+ * hectopascalsFromPascals(Pa(101325)) // => 1013.25
+ */
+export function hectopascalsFromPascals(value: Pascals): Hectopascals {
+  const x: number = value;
+  return (x / 100) as Hectopascals;
+}
+
+/**
+ * Hectopascals in pascals (1 hPa = 100 Pa exactly).
+ *
+ * @example
+ * pascalsFromHectopascals(hPa(1013.25)) // => 101325
+ */
+export function pascalsFromHectopascals(value: Hectopascals): Pascals {
+  const x: number = value;
+  return (x * 100) as Pascals;
 }
 
 /**

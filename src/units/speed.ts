@@ -9,6 +9,8 @@ export type Knots = Quantity<'kt'>;
 export type MilesPerHour = Quantity<'mph'>;
 /** A speed in metres per second that is not an airspeed. */
 export type MetresPerSecond = Quantity<'mps'>;
+/** A speed in feet per second. */
+export type FeetPerSecond = Quantity<'ftPerS'>;
 /** An indicated airspeed in knots: as read from the indicator. */
 export type IndicatedAirspeed = Quantity<'kias'>;
 /** A calibrated airspeed in knots: indicated, corrected for position and instrument error. */
@@ -61,6 +63,19 @@ export function mph(value: Untagged): MilesPerHour {
  */
 export function mps(value: Untagged): MetresPerSecond {
   return tagged(value, 'mps');
+}
+
+/**
+ * A speed in feet per second.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * ftPerS(1116.5) // => 1116.5
+ */
+export function ftPerS(value: Untagged): FeetPerSecond {
+  return tagged(value, 'ftPerS');
 }
 
 /**

@@ -7,6 +7,8 @@ import type { Quantity, Untagged } from './tag.ts';
 export type Celsius = Quantity<'degC'>;
 /** A temperature in degrees Fahrenheit. */
 export type Fahrenheit = Quantity<'degF'>;
+/** An absolute temperature in degrees Rankine. */
+export type Rankine = Quantity<'degR'>;
 /** An absolute temperature in kelvins. */
 export type Kelvin = Quantity<'K'>;
 /** A difference of two temperatures in degrees Celsius, such as the deviation from standard. */
@@ -49,6 +51,19 @@ export function degF(value: Untagged): Fahrenheit {
  */
 export function kelvin(value: Untagged): Kelvin {
   return tagged(value, 'K');
+}
+
+/**
+ * An absolute temperature in degrees Rankine.
+ *
+ * @param value - A bare number; one that already has a unit does not compile.
+ * @throws {@link DomainError} for NaN, an infinity and anything but a number.
+ *
+ * @example
+ * degR(518.67) // => 518.67
+ */
+export function degR(value: Untagged): Rankine {
+  return tagged(value, 'degR');
 }
 
 /**
@@ -106,4 +121,26 @@ export function celsiusFromFahrenheit(value: Fahrenheit): Celsius {
 export function fahrenheitFromCelsius(value: Celsius): Fahrenheit {
   const x: number = value;
   return ((x * 9) / 5 + 32) as Fahrenheit;
+}
+
+/**
+ * Kelvins in degrees Rankine (1 K = 1.8 °R exactly).
+ *
+ * @example
+ * rankineFromKelvin(kelvin(288.15)) // ≈ 518.67 ± 1e-9
+ */
+export function rankineFromKelvin(value: Kelvin): Rankine {
+  const x: number = value;
+  return (x * 1.8) as Rankine;
+}
+
+/**
+ * Degrees Rankine in kelvins (1 K = 1.8 °R exactly).
+ *
+ * @example
+ * kelvinFromRankine(degR(518.67)) // ≈ 288.15 ± 1e-9
+ */
+export function kelvinFromRankine(value: Rankine): Kelvin {
+  const x: number = value;
+  return (x / 1.8) as Kelvin;
 }

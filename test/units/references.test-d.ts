@@ -21,6 +21,8 @@ import {
   ftHeight,
   ftPA,
   type ftPerMin,
+  type GeometricAltitudeInMetres,
+  type GeopotentialAltitudeInMetres,
   type GroundSpeed,
   type Height,
   type hPa,
@@ -41,7 +43,10 @@ import {
   m,
   mElevation,
   measure,
+  mGeometric,
+  mGeopotential,
   minutes,
+  mPA,
   mph,
   mps,
   mpsVertical,
@@ -131,6 +136,18 @@ it('keeps pressure altitude, density altitude, elevation, height and length apar
   // @ts-expect-error a height is not a density altitude
   const j: DensityAltitude = ftHeight(50);
   return [a, b, c, d, e, f, g, h, i, j];
+});
+
+it('keeps geopotential, geometric and pressure altitudes apart', () => {
+  // @ts-expect-error a geometric altitude is not a geopotential one
+  const a: GeopotentialAltitudeInMetres = mGeometric(11019);
+  // @ts-expect-error a geopotential altitude is not a geometric one
+  const b: GeometricAltitudeInMetres = mGeopotential(11000);
+  // @ts-expect-error a pressure altitude is a geopotential one in the standard atmosphere only
+  const c: GeopotentialAltitudeInMetres = mPA(11000);
+  // @ts-expect-error an elevation is not a geometric altitude of the standard atmosphere
+  const d: GeometricAltitudeInMetres = mElevation(366);
+  return [a, b, c, d];
 });
 
 it('keeps a temperature and a difference of temperatures apart', () => {
