@@ -71,14 +71,14 @@ else {
       formulas,
       formulasWithCheckValues,
       sources,
-      values.published,
-      values.defined,
-      values.independent,
-      figures.published + figures.defined + figures.independent,
+      values.published + values.defined + values.independent,
+      figures.published,
+      figures.defined,
+      figures.independent,
       percent(largestResidual),
       largestResidual === null ? '' : `${largestResidual.record}, ${largestResidual.checkValue}`,
     ].map(String);
-  const heads = ['', 'formulas', 'with check values', 'sources', 'published', 'defined', 'independent', 'figures'];
+  const heads = ['', 'formulas', 'with check values', 'sources', 'check values', 'published', 'defined', 'independent'];
   const table = [
     [...heads, 'largest residual', 'of tolerance at'],
     ...folders.map(cells),
@@ -88,9 +88,9 @@ else {
   const pad = (cell, column) =>
     column === 0 || column === widths.length - 1 ? cell.padEnd(widths[column]) : cell.padStart(widths[column]);
   for (const line of table) console.log(line.map(pad).join('  ').trimEnd());
-  console.log('\npublished: printed tables, worked examples, official test values; defined: definitions and common');
-  console.log('practice; independent: results of other programs, which nobody published as a check. Counted are check');
-  console.log('values; figures are their single results, each compared with ours.');
+  console.log('\nA check value is one case; its single figures, each compared with ours, are counted in three kinds.');
+  console.log('published: printed tables, worked examples, official test values; defined: definitions and common');
+  console.log('practice; independent: results of other programs, which nobody published as a check.');
 }
 for (const { record, checkValue, output, share } of outside) {
   console.error(`${record}, ${checkValue}, ${output}: ${share.toFixed(3)} of the tolerance`);
