@@ -32,6 +32,9 @@ export function example(name: string, changes: Changes = {}): unknown {
   return request;
 }
 
+/** Performance data of the examples as a fresh plain document. */
+export const performanceData = (name: string) => readJson(new URL(`performance-data/${name}.json`, examples));
+
 function put(document: unknown, path: string, value: unknown): void {
   const keys = path.split('.');
   const last = keys.pop() as string;

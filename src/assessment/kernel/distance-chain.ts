@@ -1,8 +1,6 @@
 import {
-  bracketTable,
   type DistanceData,
   type Figures,
-  interpolateCell,
   type PrintedLaw,
   runsAlong,
   type SurfaceCorrection,
@@ -22,7 +20,7 @@ import {
 } from '../../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import { inUnit, type Situation, tableSpeed } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { readPrinted } from './read-printed.ts';
@@ -442,11 +440,11 @@ function namesExactly(correction: SurfaceCorrection, surface: Surface): boolean 
   return surface.length !== 'very short' || surface.condition === 'dry';
 }
 
-/** The speed that a tailwind is measured against under a set: lift-off or approach, at this mass. */
+/** The speed that a tailwind is measured against under a set: the lift-off or approach speed of the table. */
 function referenceSpeed(situation: Situation): number | undefined {
   const { table } = situation;
   if (table === undefined) return undefined;
   const speeds = 'liftOffSpeed' in table ? table.liftOffSpeed : table.approachSpeed;
-  const reading = bracketTable(speeds, { mass: situation.mass_kg }, situation.reading.greaterIsWorse);
-  return reading.ok ? interpolateCell(reading.bracket) : undefined;
+  const reading = tableSpeed(situation, speeds, 'reference speed');
+  return reading.ok ? reading.kias : undefined;
 }

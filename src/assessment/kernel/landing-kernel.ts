@@ -14,7 +14,7 @@ import {
   roundUp,
 } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { calibrated, type FlownSpeed, flownSpeed, type Situation } from '../request/situation.ts';
+import { calibrated, type FlownSpeed, printedSpeed, type Situation, tableSpeed } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { atMost, type Judged, undetermined } from './criterion.ts';
@@ -45,9 +45,15 @@ export interface LandingSituation extends Situation<LandingData> {
   readonly excessHeight_m: number;
 }
 
-/** The approach of the day: the published speed, the speed flown, and whether anything is added; or why there is none. */
+/** The approach of the day: the speed the table belongs to, the speed flown, and whether anything is added; or why there is none. */
 export type Approach =
-  | { readonly ok: true; readonly table: FlownSpeed; readonly flown: FlownSpeed; readonly edges: readonly Reason[] }
+  | {
+      readonly ok: true;
+      readonly hasAddition: boolean;
+      readonly table: FlownSpeed;
+      readonly flown: FlownSpeed;
+      readonly edges: readonly Reason[];
+    }
   | { readonly ok: false; readonly reason: Reason; readonly hasAddition: boolean };
 
 /** The published approach speed with its addition: half the gust increment unless the request says otherwise. */
@@ -62,8 +68,10 @@ export function approachOf(
   if (table === undefined) {
     return { ok: false, hasAddition, reason: { code: 'no-table', parameters: { table: 'landing', configuration } } };
   }
-  const published = flownSpeed(situation, table.approachSpeed, 'approach speed');
+  const published = printedSpeed(situation, table.approachSpeed, 'approach speed');
   if (!published.ok) return { ok: false, hasAddition, reason: published.reason };
+  const ofTable = hasAddition ? tableSpeed(situation, table.approachSpeed, 'approach speed') : published;
+  if (!ofTable.ok) return { ok: false, hasAddition, reason: ofTable.reason };
   const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, {
     meanSpeed: conditions.speed_kt as Knots,
     gust: conditions.gust_kt as Knots,
@@ -77,7 +85,7 @@ export function approachOf(
   }
   const kias = roundUp(addition_kt === undefined ? withGust : published.kias + addition_kt);
   const flown = { kias, kcas: calibrated(situation, situation.flap, kias) };
-  return { ok: true, table: published, flown, edges: published.edges };
+  return { ok: true, hasAddition, table: ofTable, flown, edges: published.edges };
 }
 
 /** The corrected landing distance of the day; break-evens come through here as well. */
@@ -96,7 +104,7 @@ export function landingChain(
 function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chain, speeds: Approach): Chain {
   if (chain.missing.length > 0) return chain;
   if (!speeds.ok) return speeds.hasAddition ? { ...chain, missing: [speeds.reason] } : chain;
-  if (speeds.flown.kias === speeds.table.kias) return chain;
+  if (!speeds.hasAddition) return chain;
   if (situation.policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
     return chain;
@@ -109,6 +117,8 @@ function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chai
     } as const;
     return { ...chain, missing: [missing] };
   }
+  // Lighter than the mass that the table states, even the faster approach may be slower than the table's: no credit.
+  if (flown.kcas <= table.kcas) return chain;
   const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, {
     speed: flown.kcas as CalibratedAirspeed,
     tableSpeed: table.kcas as CalibratedAirspeed,

@@ -59,9 +59,11 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
     });
     const tightest = limiting(judged.map((each) => each.judged));
     const found = judged.find((each) => each.judged === tightest) as (typeof judged)[number];
-    return { tests, verdict: overall(judged.map((each) => each.judged)), tightest, test: found.test };
+    const left = tests.map((test) => 1 - (test.factor * chain.distance_m) / Math.max(available[test.against], 1));
+    return { tests, verdict: overall(judged.map((each) => each.judged)), tightest, test: found.test, left };
   });
-  const best = tried.reduce((a, b) => (rank(b) > rank(a) ? b : a));
+  // Equally good ones keep their order: which of two is better by the rounding of a metre must not turn with every metre.
+  const best = tried.reduce((a, b) => (rank(b) > rank(a) + 1e-9 ? b : a));
   if (usable.length > 1) {
     r.decide('safety-alternative', {
       tests: best.tests.map(({ factor, against }) => `${factor} x distance against ${against}`).join(', '),
@@ -79,7 +81,8 @@ export function takeoffSafety(r: Recorder, situation: Situation, chain: Chain): 
   };
 }
 
-function rank({ verdict, tightest }: { verdict: Judged['verdict']; tightest: Judged }): number {
-  const share = (tightest.margin ?? 0) / Math.max(tightest.limit ?? 1, 1);
-  return (verdict === 'within' ? 2e3 : verdict === 'undetermined' ? 1e3 : 0) + share;
+/** Within before undetermined before outside; then by the least share of a distance available that is left, unrounded. */
+function rank({ verdict, left }: { verdict: Judged['verdict']; left: readonly number[] }): number {
+  if (verdict === 'undetermined') return 1e3;
+  return (verdict === 'within' ? 2e3 : 0) + Math.min(...left);
 }

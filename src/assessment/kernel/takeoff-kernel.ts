@@ -2,7 +2,7 @@ import type { TakeoffData } from '../../aircraft/index.ts';
 import { correctedDistance, speedFactor } from '../../distance/index.ts';
 import type { CalibratedAirspeed, Metres } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { flownSpeed, type Situation, type SpeedReading } from '../request/situation.ts';
+import { flownSpeed, type Situation, type SpeedReading, tableSpeed } from '../request/situation.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
 import { atMost, type Judged, undetermined } from './criterion.ts';
@@ -15,6 +15,7 @@ import { moreAdverse, type SurfaceEstimate, surfaceEstimate } from './surface-es
 /** A situation with the speeds of its take-off. */
 export interface TakeoffSituation extends Situation<TakeoffData> {
   readonly liftOff: SpeedReading;
+  /** The speed that the table's ground roll belongs to; an addition is paid for from there. */
   readonly tableLiftOff: SpeedReading;
   readonly atScreen: SpeedReading;
   readonly hasAddition: boolean;
@@ -37,19 +38,18 @@ export interface TakeoffFigures {
 export function withTakeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSituation {
   const table = situation.table as TakeoffData | undefined;
   const noTable = {
-    code: 'no-table',
-    parameters: { table: 'take-off', configuration: situation.configuration },
+    ok: false,
+    reason: { code: 'no-table', parameters: { table: 'take-off', configuration: situation.configuration } },
   } as const;
-  const speed = (speeds: TakeoffData['liftOffSpeed'] | undefined, name: string, addition: number): SpeedReading =>
-    speeds === undefined ? { ok: false, reason: noTable } : flownSpeed(situation, speeds, name, addition);
-  return {
-    ...situation,
-    table,
-    liftOff: speed(table?.liftOffSpeed, 'lift-off speed', addition_kt),
-    tableLiftOff: speed(table?.liftOffSpeed, 'lift-off speed', 0),
-    atScreen: speed(table?.speedAtScreenHeight, '50 ft speed', addition_kt),
-    hasAddition: addition_kt > 0,
-  };
+  const speeds =
+    table === undefined
+      ? { liftOff: noTable, tableLiftOff: noTable, atScreen: noTable }
+      : {
+          liftOff: flownSpeed(situation, table.liftOffSpeed, 'lift-off speed', addition_kt),
+          tableLiftOff: tableSpeed(situation, table.liftOffSpeed, 'lift-off speed'),
+          atScreen: flownSpeed(situation, table.speedAtScreenHeight, '50 ft speed', addition_kt),
+        };
+  return { ...situation, table, ...speeds, hasAddition: addition_kt > 0 };
 }
 
 /** The corrected take-off distance of the day; break-evens come through here as well. */
@@ -76,6 +76,8 @@ export function takeoffChain(
     } as const;
     return { ...chain, missing: [missing] };
   }
+  // Lighter than the mass that the table states, even the faster lift-off may be slower than the table's: no credit.
+  if (liftOff.kcas <= tableLiftOff.kcas) return chain;
   const speeds = { speed: liftOff.kcas as CalibratedAirspeed, tableSpeed: tableLiftOff.kcas as CalibratedAirspeed };
   const factor = r.step('distance.speed-factor', 'factor for the speed addition', speedFactor, speeds);
   r.decide('speed-addition-paid', {

@@ -64,7 +64,8 @@ function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
 function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
   const set: FactorSet = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
   const { takeoff, landing } = set;
-  const ids = new Set([takeoff, landing].flatMap(factorIds));
+  const safety = [...takeoff.safety.flatMap(({ tests }) => tests), landing.safety];
+  const ids = new Set([...[takeoff, landing].flatMap(factorIds), ...safety.map(({ id }) => id)]);
   return (request.policies?.confirmations ?? []).flatMap(({ factorId }, i) =>
     ids.has(factorId)
       ? []

@@ -4,7 +4,9 @@ import {
   bracketTable,
   calibrationTable,
   interpolateCell,
+  isChart,
   type PerformanceData,
+  printedRange,
   type ReadingMode,
   runsAlong,
   type Table,
@@ -57,13 +59,13 @@ export interface RunwayInUse {
   readonly behind: readonly PlacedObstacle[] | undefined;
 }
 
-/** A speed that is flown: rounded up to a whole knot first, then calibrated where the data allow. */
+/** A speed, calibrated where the data allow; one that is flown is rounded up to a whole knot first. */
 export interface FlownSpeed {
   readonly kias: number;
   readonly kcas: number | undefined;
 }
 
-/** A flown speed, or why the data have none for this mass. */
+/** A speed, or why the data have none for this mass. */
 export type SpeedReading =
   | ({ readonly ok: true; readonly edges: readonly Reason[] } & FlownSpeed)
   | { readonly ok: false; readonly reason: Reason };
@@ -271,12 +273,53 @@ export function flownSpeed(
   addition_kt = 0,
   flap = situation.flap,
 ): SpeedReading {
-  const point = { mass: situation.mass_kg };
-  const reading = bracketTable(speeds, point, situation.reading.greaterIsWorse);
+  const printed = printedSpeed(situation, speeds, name);
+  if (!printed.ok) return printed;
+  const kias = roundUp(printed.kias + addition_kt);
+  return { ...printed, kias, kcas: calibrated(situation, flap, kias) };
+}
+
+/** The speed printed for this mass, unrounded. */
+export function printedSpeed(situation: Situation, speeds: Table<'kias'>, name: string): SpeedReading {
+  return speedAt(situation, speeds, name, situation.mass_kg, situation.reading.greaterIsWorse);
+}
+
+/**
+ * The speed that today's reading of the distance table belongs to, unrounded. Always interpolated: of two speeds the
+ * slower is the worse one to pay an addition from.
+ */
+export function tableSpeed(situation: Situation, speeds: Table<'kias'>, name: string): SpeedReading {
+  const mode = { ...situation.reading.greaterIsWorse, between: 'interpolate' } as const;
+  return speedAt(situation, speeds, name, massOfTable(situation), mode);
+}
+
+/** The mass that the distance table is read at, where that is more than today's: stated, the first printed, or the next worse. */
+function massOfTable({ table, mass_kg, policies }: Situation): number {
+  if (table === undefined) return mass_kg;
+  const { distance, associatedConditions } = table;
+  if (associatedConditions.mass !== undefined) return Math.max(mass_kg, inUnit(associatedConditions.mass, 'kg'));
+  const range = printedRange(distance, 'mass');
+  if (range === undefined) return mass_kg;
+  const inKilograms = (value: number) => inUnit({ value, unit: range.unit }, 'kg');
+  if (policies.betweenPrintedValues === 'interpolate' || isChart(distance))
+    return Math.max(mass_kg, inKilograms(range.from));
+  const printed = distance.axes.find(({ quantity }) => quantity === 'mass')?.values ?? [];
+  return printed.map(inKilograms).find((each) => each >= mass_kg) ?? mass_kg;
+}
+
+function speedAt(
+  situation: Situation,
+  speeds: Table<'kias'>,
+  name: string,
+  mass_kg: number,
+  mode: ReadingMode,
+): SpeedReading {
+  const point = { mass: mass_kg };
+  const reading = bracketTable(speeds, point, mode);
   if (!reading.ok) return { ok: false, reason: noReading(reading, name) };
-  const kias = roundUp(interpolateCell(reading.bracket) + addition_kt);
+  const kias = interpolateCell(reading.bracket);
   const edges = edgeReasons(reading.bracket.atEdge, point, name);
-  return { ok: true, kias, kcas: calibrated(situation, flap, kias), edges };
+  return { ok: true, kias, kcas: calibrated(situation, situation.flap, kias), edges };
 }
 
 /** An indicated airspeed through the data's own calibration for that flap; none without one. */

@@ -244,6 +244,7 @@ export function commonNotes(situation: Situation, conditions: Conditions, air: A
     safetyFactor: words(includes?.safetyFactor),
     windAccountability: words(includes?.windAccountability),
   });
+  add(true, 'factors-of', { set: situation.set.title, edition: situation.set.edition });
   add(situation.runway.toraShorter_m > 0 && (situation.runway.ahead ?? []).length > 0, 'tora-shorter', {
     by_m: roundUp(situation.runway.toraShorter_m),
   });

@@ -120,7 +120,7 @@ const texts = {
   'slope-beyond-manual': (p) =>
     `The slope ${formatSlope(p['slope_percent'] as Percent)} is beyond the manual's last printed slope, ${n(p['limit_percent'])} %.`,
   'speed-addition-paid': (p) =>
-    `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'])} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
+    `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'], 1)} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
   'speed-addition-ignored': () => 'The speed addition is not paid for in distance, by the policy chosen.',
   'excess-height-paid': (p) =>
     `Passing the threshold ${n(p['height_ft'])} ft too high at ${n(p['angle_deg'], 1)}° is paid for in distance flown over, before the safety factor.`,
