@@ -180,19 +180,28 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
       message: `${headwind.upTo.value} kt of headwind would leave less than 20 % of the distance`,
     });
   }
+  const { favourableSlope } = table.corrections;
+  const credit =
+    favourableSlope && (favourableSlope.change.value * favourableSlope.upTo.value) / favourableSlope.per.value;
+  if (credit !== undefined && credit <= -50) {
+    faults.push({
+      path: `${change}.favourableSlope`,
+      message: `${favourableSlope?.upTo.value} percent of slope would leave less than half of the distance`,
+    });
+  }
   if (tailwind !== undefined && tailwind.change.value < 0) {
     faults.push({
       path: `${change}.tailwind.change`,
       message: `a tailwind does not shorten: ${tailwind.change.value} percent`,
     });
   }
-  for (const key of ['headwind', 'tailwind', 'adverseSlope'] as const) {
+  for (const key of ['headwind', 'tailwind', 'adverseSlope', 'favourableSlope'] as const) {
     const law = table.corrections[key];
     const perUnit = law === undefined ? 0 : Math.abs(law.change.value / law.per.value);
     if (perUnit > 25)
       faults.push({
         path: `${change}.${key}`,
-        message: `${perUnit.toFixed(1)} percent for each ${key === 'adverseSlope' ? 'percent' : 'knot'} is more than 25`,
+        message: `${perUnit.toFixed(1)} percent for each ${key.endsWith('Slope') ? 'percent' : 'knot'} is more than 25`,
       });
   }
   for (const key of ['mass', 'pressureAltitude', 'temperature'] as const) {

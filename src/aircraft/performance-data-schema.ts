@@ -13,6 +13,14 @@ const speedTable = tableSchema(['kias'], 10, 400);
 const knots = measureSchema(['kt'], 0.5, 50);
 const windLaw = v.strictObject({ change: measureSchema(['percent'], -90, 100), per: knots, upTo: knots });
 
+const slopeLaw = (least: number, greatest: number) =>
+  v.strictObject({
+    change: measureSchema(['percent'], least, greatest),
+    per: measureSchema(['percent'], 0.1, 10),
+    upTo: measureSchema(['percent'], 0.1, 10),
+    percentOf: v.exactOptional(v.picklist(['distance', 'ground roll'])),
+  });
+
 const corrections = v.strictObject({
   headwind: v.exactOptional(windLaw),
   tailwind: v.exactOptional(windLaw),
@@ -47,14 +55,8 @@ const corrections = v.strictObject({
       }),
     ),
   ),
-  adverseSlope: v.exactOptional(
-    v.strictObject({
-      change: measureSchema(['percent'], 0, 50),
-      per: measureSchema(['percent'], 0.1, 10),
-      upTo: measureSchema(['percent'], 0.1, 10),
-      percentOf: v.exactOptional(v.picklist(['distance', 'ground roll'])),
-    }),
-  ),
+  adverseSlope: v.exactOptional(slopeLaw(0, 50)),
+  favourableSlope: v.exactOptional(slopeLaw(-50, 0)),
 });
 
 const stated = v.union([v.boolean(), v.literal('not stated')]);

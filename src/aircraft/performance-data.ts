@@ -96,6 +96,8 @@ export interface Corrections {
   readonly temperature?: PrintedLaw<'degCDifference', 'degC' | 'degF'>;
   readonly surfaces?: readonly SurfaceCorrection[];
   readonly adverseSlope?: SlopeLaw;
+  /** What the manual takes off for a slope that helps; used only where the request's policies choose it. */
+  readonly favourableSlope?: SlopeLaw;
 }
 
 /** What take-off and landing tables have in common. */

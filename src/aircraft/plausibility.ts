@@ -15,7 +15,7 @@ import { verifyExamples } from './verify-examples.ts';
 
 /** Something about typed figures that is possible but unlikely; it points at the cell, and refuses nothing. */
 export interface Finding {
-  readonly code: 'acceleration' | 'distance-to-roll' | 'monotonic' | 'neighbours' | 'example';
+  readonly code: 'surfaces' | 'acceleration' | 'distance-to-roll' | 'monotonic' | 'neighbours' | 'example';
   readonly path: string;
   readonly message: string;
 }
@@ -36,6 +36,7 @@ export function plausibilityFindings(data: PerformanceData): Finding[] {
   return [
     ...exampleFindings(data),
     ...data.takeoff.flatMap((table, i) => [
+      ...surfaceFindings(table, `takeoff[${i}]`),
       ...ratioFindings(table, `takeoff[${i}]`, usual.takeoffDistanceToRoll),
       ...accelerationFindings(data, table, `takeoff[${i}]`),
       ...neighbourFindings(table.groundRoll, `takeoff[${i}].groundRoll`),
@@ -44,6 +45,7 @@ export function plausibilityFindings(data: PerformanceData): Finding[] {
       ...monotonicFindings(table.distance, `takeoff[${i}].distance`, 'greater'),
     ]),
     ...data.landing.flatMap((table, i) => [
+      ...surfaceFindings(table, `landing[${i}]`),
       ...ratioFindings(table, `landing[${i}]`, usual.landingDistanceToRoll),
       ...neighbourFindings(table.groundRoll, `landing[${i}].groundRoll`),
       ...neighbourFindings(table.distance, `landing[${i}].distance`),
@@ -52,6 +54,19 @@ export function plausibilityFindings(data: PerformanceData): Finding[] {
     ]),
     ...data.climb.flatMap((table, i) => monotonicFindings(table.rateOfClimb, `climb[${i}].rateOfClimb`, 'less')),
   ];
+}
+
+/** A wet surface that costs less than the same one dry was probably exchanged with it. */
+function surfaceFindings({ corrections }: DistanceData, path: string): Finding[] {
+  const surfaces = corrections.surfaces ?? [];
+  return surfaces.flatMap((wet, i) => {
+    const dry = surfaces.find(
+      (each) => each.condition === 'dry' && each.surface === wet.surface && each.percentOf === wet.percentOf,
+    );
+    if (wet.condition !== 'wet' || dry === undefined || wet.increase.value >= dry.increase.value) return [];
+    const message = `wet ${wet.surface} costs ${wet.increase.value} %, less than dry, ${dry.increase.value} %`;
+    return [{ code: 'surfaces' as const, path: `${path}.corrections.surfaces[${i}]`, message }];
+  });
 }
 
 function ratioFindings(table: DistanceData, path: string, range: { min: number; max: number }): Finding[] {

@@ -341,19 +341,21 @@ class ChainBuilder {
     if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
   }
 
-  /** A table with an axis of slope is read at today's slope where that is adverse, and at level where it would help. */
+  /** A table with an axis of slope is read at today's slope where that is adverse, and at level where it would help, unless chosen. */
   slopeOfTable(table: DistanceData): void {
     const { slope_percent } = this.situation.runway;
     const isAdverse = this.situation.phase === 'takeoff' ? slope_percent > 0 : slope_percent < 0;
-    if (isAdverse) this.readAgain(table, 'slope', { slope: slope_percent });
-    else if (slope_percent !== 0) this.r.decide('slope-no-credit', { slope_percent });
+    const isCredited = slope_percent !== 0 && this.situation.policies.favourableSlope === 'of the manual';
+    if (isAdverse || isCredited) this.readAgain(table, 'slope', { slope: slope_percent });
+    if (isAdverse || slope_percent === 0) return;
+    this.r.decide(isCredited ? 'slope-credit-of-manual' : 'slope-no-credit', { slope_percent });
   }
 
   slope(table: DistanceData): void {
     const { set, phase, runway } = this.situation;
     const adverse = phase === 'takeoff' ? runway.slope_percent : -runway.slope_percent;
     if (adverse <= 0) {
-      if (adverse < 0) this.r.decide('slope-no-credit', { slope_percent: runway.slope_percent });
+      if (adverse < 0) this.favourableSlope(table, -adverse);
       return;
     }
     const manual = table.corrections.adverseSlope;
@@ -386,9 +388,29 @@ class ChainBuilder {
             factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
             steps: (adverse / limit_percent) as Ratio,
           });
-    // In percent of the ground roll it adds the same metres to both: as a factor on the distance, that share of the roll.
-    const ofRoll = manual?.percentOf === 'ground roll' ? 1 + ((factor - 1) * this.roll_m) / this.distance_m : factor;
-    this.multiply('slope', ofRoll, 'ground');
+    this.multiply('slope', manual?.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'ground');
+  }
+
+  /** No credit, unless the request chooses the manual's own; never more than for the last slope that it prints. */
+  private favourableSlope({ corrections }: DistanceData, favourable: number): void {
+    const { policies, runway } = this.situation;
+    const law = corrections.favourableSlope;
+    const shown = { slope_percent: runway.slope_percent };
+    if (law === undefined || policies.favourableSlope === 'no credit') {
+      this.r.decide('slope-no-credit', shown);
+      return;
+    }
+    this.r.decide('slope-credit-of-manual', shown);
+    const factor = this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, {
+      slope: Math.min(favourable, inUnit(law.upTo, 'percent')) as Percent,
+      percentPerPercent: (law.change.value / law.per.value) as Percent,
+    });
+    this.multiply('slope', law.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'both');
+  }
+
+  /** A factor in percent of the ground roll changes both by the same metres: as a factor on the distance, that share. */
+  private onDistance(factor: number): number {
+    return 1 + ((factor - 1) * this.roll_m) / this.distance_m;
   }
 
   /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */

@@ -24,6 +24,10 @@ export const policyDefaults = {
     default: 'limit' as 'limit' | 'information',
     why: 'A demonstrated value is not a limitation, but nobody has shown that more can be held; the cautious reading is the default.',
   },
+  favourableSlope: {
+    default: 'no credit' as 'no credit' | 'of the manual',
+    why: 'Authorities give no credit for a slope that helps; where the manual prints one of its own, taking it is a choice that the working shows.',
+  },
   favourableEdge: {
     default: 'read-at-edge' as 'read-at-edge' | 'refuse',
     why: 'A lighter aeroplane or colder air than the table prints needs no more than its first column, where the table gets no better from there.',
@@ -83,6 +87,7 @@ export interface Policies {
   readonly headwindShare: number;
   readonly tailwindShare: number;
   readonly demonstratedCrosswind: 'limit' | 'information';
+  readonly favourableSlope: 'no credit' | 'of the manual';
   readonly favourableEdge: 'read-at-edge' | 'refuse';
   readonly betweenPrintedValues: 'interpolate' | 'next-worse';
   readonly humidity: 'information' | 'virtual temperature';

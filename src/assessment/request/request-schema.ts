@@ -88,6 +88,7 @@ const policies = v.strictObject({
   headwindShare: share(0, 1),
   tailwindShare: share(1, 3),
   demonstratedCrosswind: v.exactOptional(v.picklist(['limit', 'information'])),
+  favourableSlope: v.exactOptional(v.picklist(['no credit', 'of the manual'])),
   favourableEdge: v.exactOptional(v.picklist(['read-at-edge', 'refuse'])),
   betweenPrintedValues: v.exactOptional(v.picklist(['interpolate', 'next-worse'])),
   humidity: v.exactOptional(v.picklist(['information', 'virtual temperature'])),

@@ -89,6 +89,7 @@ export interface PoliciesGiven {
   readonly headwindShare?: Measure<'ratio'>;
   readonly tailwindShare?: Measure<'ratio'>;
   readonly demonstratedCrosswind?: 'limit' | 'information';
+  readonly favourableSlope?: 'no credit' | 'of the manual';
   readonly favourableEdge?: 'read-at-edge' | 'refuse';
   readonly betweenPrintedValues?: 'interpolate' | 'next-worse';
   readonly humidity?: 'information' | 'virtual temperature';

@@ -169,6 +169,7 @@ function settle(given: PoliciesGiven): Policies {
     headwindShare: number(given.headwindShare, 'ratio', d.headwindShare.default),
     tailwindShare: number(given.tailwindShare, 'ratio', d.tailwindShare.default),
     demonstratedCrosswind: given.demonstratedCrosswind ?? d.demonstratedCrosswind.default,
+    favourableSlope: given.favourableSlope ?? d.favourableSlope.default,
     favourableEdge: given.favourableEdge ?? d.favourableEdge.default,
     betweenPrintedValues: given.betweenPrintedValues ?? d.betweenPrintedValues.default,
     humidity: given.humidity ?? d.humidity.default,

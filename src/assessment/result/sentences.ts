@@ -109,6 +109,8 @@ const texts = {
   'surface-at-most': (p) =>
     `The factor for ${p['condition']} says "at most ${n(p['factor'], 2)}"; it can prove within limits, never outside.`,
   'slope-no-credit': (p) => `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is favourable: no credit.`,
+  'slope-credit-of-manual': (p) =>
+    `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is favourable: the manual's own credit is used, by the policy chosen.`,
   'slope-of-manual': (p) =>
     `The manual's own slope correction is used for ${formatSlope(p['slope_percent'] as Percent)}.`,
   'slope-of-set': (p) =>
