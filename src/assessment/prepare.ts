@@ -17,7 +17,19 @@ import type { LandingAssessment, TakeoffAssessment } from './result/assessment.t
 /** The verdicts of one weather, without words. */
 export interface Comparison {
   readonly verdict: Verdict;
-  readonly criteria: readonly Pick<Judged, 'id' | 'subject' | 'verdict' | 'value' | 'limit' | 'margin'>[];
+  readonly criteria: readonly Pick<
+    Judged,
+    | 'id'
+    | 'subject'
+    | 'unit'
+    | 'limitStatus'
+    | 'verdict'
+    | 'value'
+    | 'limit'
+    | 'margin'
+    | 'unroundedValue'
+    | 'unroundedMargin'
+  >[];
   /** Why the conditions were refused, where they were; the verdict is then undetermined. */
   readonly refused?: DomainError['detail'];
 }

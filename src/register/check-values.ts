@@ -110,6 +110,9 @@ import standardTemperatureRule from '../rules-of-thumb/standard-temperature-rule
 import trueAirspeedRule from '../rules-of-thumb/true-airspeed-rule.check-values.json' with { type: 'json' };
 import windSquareRule from '../rules-of-thumb/wind-square-rule.check-values.json' with { type: 'json' };
 import type { CheckValue } from '../sources/index.ts';
+import combinedStandardUncertainty from '../study/uncertainty/combined-standard-uncertainty.check-values.json' with {
+  type: 'json',
+};
 import baseToFinalTurn from '../wind/base-to-final-turn.check-values.json' with { type: 'json' };
 import circuitLeg from '../wind/circuit-leg.check-values.json' with { type: 'json' };
 import windComponents from '../wind/components.check-values.json' with { type: 'json' };
@@ -224,6 +227,7 @@ const files: readonly { readonly checkValues: readonly unknown[] }[] = [
   trueAirspeedRule,
   windSquareRule,
   interpolateCell,
+  combinedStandardUncertainty,
 ];
 
 /** Every published check value of the library. */

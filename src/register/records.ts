@@ -188,6 +188,10 @@ import { standardTemperatureByRuleRecord } from '../rules-of-thumb/standard-temp
 import { trueAirspeedByRuleRecord } from '../rules-of-thumb/true-airspeed-rule.record.ts';
 import { rollFactorByWindSquareRecord } from '../rules-of-thumb/wind-square-rule.record.ts';
 import type { FormulaRecord } from '../sources/index.ts';
+import { combinedStandardUncertaintyRecord } from '../study/uncertainty/combined-standard-uncertainty.record.ts';
+import { lognormalMomentsRecord } from '../study/uncertainty/lognormal-moments.record.ts';
+import { normalDeviateRecord } from '../study/uncertainty/normal-deviate.record.ts';
+import { rectangularStandardUncertaintyRecord } from '../study/uncertainty/rectangular-standard-uncertainty.record.ts';
 import { windUsedRecord } from '../wind/accountability.record.ts';
 import {
   baseToFinalBankRecord,
@@ -403,4 +407,8 @@ export const formulaRecords: readonly FormulaRecord[] = [
   rollFactorByMassSquareRecord,
   interpolateCellRecord,
   interpolateCurvesRecord,
+  combinedStandardUncertaintyRecord,
+  lognormalMomentsRecord,
+  normalDeviateRecord,
+  rectangularStandardUncertaintyRecord,
 ];

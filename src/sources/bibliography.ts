@@ -380,6 +380,16 @@ export const bibliography = {
     publisher: 'SAE',
     edition: '1934, not seen',
   },
+  'jcgm-100': {
+    title: 'Guide to the expression of uncertainty in measurement, JCGM 100',
+    publisher: 'Joint Committee for Guides in Metrology',
+    edition: '2008; its equations are recalled',
+  },
+  'jcgm-101': {
+    title: 'Propagation of distributions using a Monte Carlo method, JCGM 101',
+    publisher: 'Joint Committee for Guides in Metrology',
+    edition: '2008; contents read, its equations are recalled',
+  },
   mathematics: { title: 'Plane trigonometry and elementary mechanics', publisher: 'none', edition: 'none' },
   'trade-practice': {
     title: 'What the trade teaches throughout, without one source',

@@ -20,15 +20,19 @@ export interface Search {
   readonly step: number;
 }
 
+/** The greatest value that is within, rounded down to the step; or why there is none. */
+export type GreatestWithin = Pick<BreakEven, 'value' | 'answer'>;
+
 /** Bisects for the greatest value that is within; what is undetermined does not count as within. */
-export function breakEven(search: Search, verdictAt: (value: number) => Verdict): BreakEven {
-  const { quantity, unit, from, to, step } = search;
-  const named = { quantity, unit, range: { from, to } };
+export function greatestWithin(
+  { from, to, step }: { readonly from: number; readonly to: number; readonly step: number },
+  verdictAt: (value: number) => Verdict,
+): GreatestWithin {
   const isWithin = (value: number) => verdictAt(value) === 'within';
   const best = verdictAt(from);
   if (best !== 'within')
-    return { ...named, value: undefined, answer: best === 'outside' ? 'outsideThroughoutRange' : 'undetermined' };
-  if (isWithin(to)) return { ...named, value: undefined, answer: 'withinThroughoutRange' };
+    return { value: undefined, answer: best === 'outside' ? 'outsideThroughoutRange' : 'undetermined' };
+  if (isWithin(to)) return { value: undefined, answer: 'withinThroughoutRange' };
   let within = from;
   let not = to;
   while (not - within > step / 1000) {
@@ -36,5 +40,11 @@ export function breakEven(search: Search, verdictAt: (value: number) => Verdict)
     if (isWithin(middle)) within = middle;
     else not = middle;
   }
-  return { ...named, value: Math.max(from, roundDown(within, step)), answer: 'value' };
+  return { value: Math.max(from, roundDown(within, step)), answer: 'value' };
+}
+
+/** The break-even of one quantity of a distance criterion. */
+export function breakEven(search: Search, verdictAt: (value: number) => Verdict): BreakEven {
+  const { quantity, unit, from, to } = search;
+  return { quantity, unit, range: { from, to }, ...greatestWithin(search, verdictAt) };
 }

@@ -35,6 +35,9 @@ export interface Judged {
   readonly value: number | undefined;
   /** Positive is favourable; none for an undetermined one. */
   readonly margin: number | undefined;
+  /** Before anything is rounded, for differences and means; never compared with a limit. */
+  readonly unroundedValue: number | undefined;
+  readonly unroundedMargin: number | undefined;
   /** For an undetermined one: the value is no less, or no more, than this. */
   readonly atLeast: number | undefined;
   readonly atMost: number | undefined;
@@ -43,7 +46,15 @@ export interface Judged {
 
 type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
 
-const noFigures = { limit: undefined, value: undefined, margin: undefined, atLeast: undefined, atMost: undefined };
+const noFigures = {
+  limit: undefined,
+  value: undefined,
+  margin: undefined,
+  unroundedValue: undefined,
+  unroundedMargin: undefined,
+  atLeast: undefined,
+  atMost: undefined,
+};
 
 /** Built field by field: spreading objects of this size is several times slower, and every assessment makes a dozen. */
 function judgedOf(
@@ -55,9 +66,11 @@ function judgedOf(
     limit,
     value,
     margin,
+    unroundedValue,
+    unroundedMargin,
     atLeast: least,
     atMost: most,
-  }: Pick<Judged, 'limit' | 'value' | 'margin' | 'atLeast' | 'atMost'>,
+  }: Pick<Judged, 'limit' | 'value' | 'margin' | 'unroundedValue' | 'unroundedMargin' | 'atLeast' | 'atMost'>,
 ): Judged {
   return {
     id,
@@ -70,6 +83,8 @@ function judgedOf(
     limit,
     value,
     margin,
+    unroundedValue,
+    unroundedMargin,
     atLeast: least,
     atMost: most,
     reasons,
@@ -103,6 +118,8 @@ export function atMost(
     limit: bound,
     value: open ? undefined : shown,
     margin: open ? undefined : roundTail(bound - shown, step),
+    unroundedValue: open ? undefined : value,
+    unroundedMargin: open ? undefined : limit - value,
     atLeast: open && kind === 'at-least' ? shown : undefined,
     atMost: open && kind === 'at-most' ? shown : undefined,
   });
@@ -121,8 +138,14 @@ export function atLeast(
   const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
   const verdict = verdictOf(shown >= bound, kind);
   if (verdict === 'undetermined') return judgedOf(named, 'at least', verdict, reasons, noFigures);
-  const figures = { ...noFigures, limit: bound, value: shown, margin: roundTail(shown - bound, step) };
-  return judgedOf(named, 'at least', verdict, reasons, figures);
+  return judgedOf(named, 'at least', verdict, reasons, {
+    ...noFigures,
+    limit: bound,
+    value: shown,
+    margin: roundTail(shown - bound, step),
+    unroundedValue: value,
+    unroundedMargin: value - limit,
+  });
 }
 
 /** A comparison that cannot be made, with why. */
@@ -137,6 +160,8 @@ export function withheld(judged: Judged, reasons: readonly Reason[]): Judged {
     verdict: 'undetermined',
     value: undefined,
     margin: undefined,
+    unroundedValue: undefined,
+    unroundedMargin: undefined,
     reasons: [...judged.reasons, ...reasons],
   };
 }

@@ -1,0 +1,37 @@
+import { surfaceInWords } from '../../distance/index.ts';
+import { type AnyRequest, configurationOf } from '../any-request.ts';
+import { factorSetOf } from '../inputs/surface.ts';
+import { inWords } from '../words.ts';
+
+/** Everything that the figures hold for, in one list. */
+export function conditionsInWords(request: AnyRequest, rowsAlong: 'mass' | 'headwind'): string {
+  const { performanceData, runway, runwayInUse, weather, safetyFactor } = request;
+  const configuration = performanceData.configurations.find(({ id }) => id === configurationOf(request));
+  const set = factorSetOf(request);
+  const { qnh, qfe, wind } = weather;
+  const pressure = qnh === undefined ? `QFE is not below ${inWords(qfe as never)}` : `QNH is not below ${inWords(qnh)}`;
+  const from =
+    typeof wind.from === 'string'
+      ? wind.from === 'variable'
+        ? 'variable'
+        : 'of no reported direction'
+      : inWords(wind.from);
+  const gust = wind.gust === undefined ? '' : ` gusting ${inWords(wind.gust)}`;
+  const safety =
+    safetyFactor === 'none'
+      ? 'without a safety factor'
+      : set.hasSafetyFactor
+        ? 'with its safety factor'
+        : 'which asks for no safety factor';
+  const conditions = [
+    `the aeroplane is ${performanceData.identity.name} (${configuration?.name ?? ''})`,
+    ...(rowsAlong === 'mass' ? [] : [`its mass is not above ${inWords(request.mass)}`]),
+    `the runway is ${runwayInUse} at ${runway.aerodrome}, ${inWords(runway.length)} of ${surfaceInWords(runway.surface)}`,
+    ...(rowsAlong === 'mass'
+      ? [`the wind is ${from} at ${inWords(wind.speed)}${gust}`]
+      : ['the wind is steady along the runway']),
+    pressure,
+    `the factors are those of ${set.title} (${set.edition}), ${safety}`,
+  ];
+  return [conditions.slice(0, -1).join(', '), ...conditions.slice(-1)].join(', and ');
+}
