@@ -11,11 +11,41 @@ const modules = await bundled('schemas', sources.map((file, i) => `export * as f
 fs.rmSync('schemas', { recursive: true, force: true });
 fs.mkdirSync('schemas');
 
-for (const schema of Object.values(modules).flatMap((module) => Object.values(module))) {
-  const name = /^groundroll\/([a-z-]+)\/\d+$/.exec(schema?.entries?.schema?.literal ?? '')?.[1];
+const exported = Object.values(modules).flatMap((module) => Object.entries(module));
+const documentOf = (schema) => /^groundroll\/([a-z-]+)\/\d+$/.exec(schema?.entries?.schema?.literal ?? '')?.[1];
+// A document within a document, and a sentence, is written down once and referred to.
+const shared = exported.filter(([key, schema]) => documentOf(schema) !== undefined || key === 'sentenceSchema');
+
+for (const [own, schema] of exported) {
+  const name = documentOf(schema);
   if (name === undefined) continue;
+  const definitions = Object.fromEntries(
+    shared.filter(([key]) => key !== own).map(([key, each]) => [key.replace(/Schema$/, ''), each]),
+  );
   // Checks that span several fields have no counterpart in JSON Schema; the readers make them.
-  const json = toJsonSchema(schema, { errorMode: 'ignore' });
+  const json = withoutUnused(toJsonSchema(schema, { errorMode: 'ignore', definitions, overrideSchema }));
   fs.writeFileSync(path.join('schemas', `${name}.json`), `${JSON.stringify(json, null, 2)}\n`);
   console.log(`schemas/${name}.json`);
+}
+
+/** A part that is a word or else a document of its own, chosen by what stands there, is either of the two. */
+function overrideSchema({ valibotSchema: { type, getter }, jsonSchema }) {
+  if (type !== 'lazy' || getter('') === getter(undefined)) return undefined;
+  const { $schema: _, ...word } = toJsonSchema(getter(''), { errorMode: 'ignore' });
+  return { anyOf: [word, jsonSchema] };
+}
+
+/** A schema with the definitions that it refers to, be it through another definition, and no others. */
+function withoutUnused({ $defs = {}, ...json }) {
+  const used = new Set();
+  const visit = (part) => {
+    for (const [, key] of JSON.stringify(part).matchAll(/"#\/\$defs\/([^"]+)"/g)) {
+      if (used.has(key)) continue;
+      used.add(key);
+      visit($defs[key]);
+    }
+  };
+  visit(json);
+  const kept = Object.entries($defs).filter(([key]) => used.has(key));
+  return kept.length === 0 ? json : { ...json, $defs: Object.fromEntries(kept) };
 }

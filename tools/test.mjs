@@ -41,8 +41,9 @@ for (const [heading, command] of steps) {
 
 console.log(`   ${((performance.now() - begin) / 1000).toFixed(1)} s in all`);
 if (fs.existsSync(report)) {
-  const { numPassedTests, numFailedTests } = JSON.parse(fs.readFileSync(report, 'utf8'));
+  const { numPassedTests, numFailedTests, numPendingTests } = JSON.parse(fs.readFileSync(report, 'utf8'));
   if (numPassedTests === 0) process.exitCode ||= 1;
+  if (numPendingTests > 0) console.log(`${numPendingTests} not run: they need a browser on the path`);
   console.log(`${numPassedTests} passed, ${numFailedTests} failed`);
 } else {
   process.exitCode ||= 1;

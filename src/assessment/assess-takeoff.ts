@@ -2,6 +2,7 @@ import type { ReadResult } from '../documents/index.ts';
 import { guarded } from './guarded.ts';
 import { airOf, windOf } from './kernel/air-and-wind.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
+import type { Climb, ClimbOutObstacle } from './kernel/climb-out.ts';
 import { obstaclesBeside } from './kernel/obstacles-beside.ts';
 import { takeoffSafety } from './kernel/safety.ts';
 import { callThrough, TraceRecorder } from './kernel/step.ts';
@@ -55,12 +56,13 @@ export function explainTakeoff(
 ): TakeoffAssessment {
   const r = new TraceRecorder();
   const figures = takeoffFigures(r, situation, conditions);
-  const { air, wind, chain, safety, judged } = figures;
+  const { air, wind, chain, safety, judged, climb, obstacles } = figures;
   const braking = request.brakingCoefficient === undefined ? undefined : inUnit(request.brakingCoefficient, 'ratio');
   const marks = takeoffMarks(r, situation, figures, braking);
   return {
     schema: 'groundroll/takeoff-assessment/1',
     request,
+    ...climbOutFound(situation, climb, obstacles),
     ...finished(r, situation, conditions, {
       air,
       wind,
@@ -80,6 +82,26 @@ export function explainTakeoff(
       edges: [situation.liftOff, situation.atScreen],
       judgedAt: (at) => takeoffFigures(callThrough, situation, at).judged,
     }),
+  };
+}
+
+/** The gradients of the climb-out in figures; nothing where nobody has looked for obstacles. */
+function climbOutFound(
+  { runway }: TakeoffSituation,
+  { gradient }: Climb,
+  obstacles: readonly ClimbOutObstacle[],
+): Pick<TakeoffAssessment, 'climbOut'> {
+  if (runway.ahead === undefined) return {};
+  const percent = (value: number) => ({ value, unit: 'percent' as const });
+  const required = new Map(obstacles.map((each) => [each.place, percent(each.required_percent)]));
+  return {
+    climbOut: {
+      ...(gradient === undefined ? {} : { achieved: percent(gradient * 100) }),
+      obstacles: runway.ahead.map(({ name }, i) => {
+        const demanded = required.get(i);
+        return { name, ...(demanded === undefined ? {} : { required: demanded }) };
+      }),
+    },
   };
 }
 

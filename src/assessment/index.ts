@@ -23,10 +23,12 @@ export type {
 export { weatherFromMetar } from './request/weather-from-metar.ts';
 export type {
   BreakEvenFound,
+  ClimbOutFound,
   Criterion,
   DecidedCriterion,
   LandingAssessment,
   MarkFound,
+  ObstacleAhead,
   SpeedFound,
   StairStep,
   Stairs,
@@ -38,3 +40,4 @@ export { limitsOfUse } from './result/limits-of-use.ts';
 export type { Parameters } from './result/parameters.ts';
 export { marginInWords, verdictInWords } from './result/present.ts';
 export type { Sentence, SentenceCode } from './result/sentences.ts';
+export type { WindLimitFound, WindOnRunway } from './result/wind-on-runway.ts';

@@ -1,6 +1,14 @@
-export type { Assessment } from './ledger.ts';
+export { gradientsFigure } from './figures/gradients.ts';
+export { stairsFigure } from './figures/stairs.ts';
+export { windRulersFigure } from './figures/wind-rulers.ts';
+export { type WorksheetHtmlOptions, worksheetHtml } from './html.ts';
+export type { Assessment, WorksheetLine } from './ledger.ts';
 export { worksheetJson, worksheetMarkdown } from './markdown.ts';
+export type { Paper } from './page-style.ts';
 export { runwayTableCsv } from './runway-table-csv.ts';
+export { type RunwayTableHtmlOptions, runwayTableHtml } from './runway-table-html.ts';
 export { runwayTableMarkdown } from './runway-table-markdown.ts';
+export { type WorksheetSection, worksheetSections } from './sections.ts';
+export type { MathmlByTex } from './step-html.ts';
 export { worksheetText } from './text.ts';
-export { type Worksheet, type WorksheetFormula, worksheet } from './worksheet.ts';
+export { type Worksheet, type WorksheetCheckValue, type WorksheetFormula, worksheet } from './worksheet.ts';

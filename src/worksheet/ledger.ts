@@ -4,23 +4,35 @@ import {
   type LandingAssessment,
   type MarkFound,
   marginInWords,
+  type SentenceCode,
   type TakeoffAssessment,
+  type Verdict,
   verdictInWords,
 } from '../assessment/index.ts';
-import { formatNumber, formatValue, type Measure } from '../units/index.ts';
+import { surfaceInWords } from '../distance/index.ts';
+import { formatNumber, formatSlope, formatValue, type Measure, type Percent } from '../units/index.ts';
 import type { UnitWord } from '../units/unit-table.ts';
 
 /** Either finished assessment. */
 export type Assessment = TakeoffAssessment | LandingAssessment;
 
-/** A line of the ledger: a sentence, and at its right edge the metres that it adds and the running total. */
-export interface LedgerLine {
+/** A line of a worksheet: a sentence, and in the ledger at its right edge the metres that it adds and the running total. */
+export interface WorksheetLine {
   readonly sentence: string;
+  /** What the sentence speaks of today, where there is room for it. */
+  readonly detail?: string;
+  /** By which the total before is multiplied. */
+  readonly factor?: string;
   readonly added?: string;
   readonly total?: string;
+  readonly verdict?: Verdict;
+  /** Where its figures come from: places in the trace. */
+  readonly steps: readonly number[];
 }
 
-const shown = (measured: Measure, decimals = 0) => formatValue(measured.value, measured.unit as UnitWord, { decimals });
+/** A measure with its unit in words. */
+export const shown = (measured: Measure, decimals = 0) =>
+  formatValue(measured.value, measured.unit as UnitWord, { decimals });
 const metres = (value: number) => `${value < 0 ? '\u2212' : ''}${formatNumber(Math.abs(value), { decimals: 1 })} m`;
 
 const stairWords: Readonly<Record<string, string>> = {
@@ -39,14 +51,71 @@ const stairWords: Readonly<Record<string, string>> = {
 };
 
 /** The stairs in metres, one sentence a tread. */
-export function stairLines(assessment: Assessment): LedgerLine[] {
+export function stairLines(assessment: Assessment): WorksheetLine[] {
   const { stairs } = assessment;
-  if (stairs === undefined) return [{ sentence: 'The distance required', total: 'undetermined' }];
-  return stairs.steps.map(({ step, factor, added, total }, i) => ({
-    sentence: `${stairWords[step] ?? step}${i === 0 ? '' : `, x ${formatNumber(factor, { decimals: 3 })}`}`,
-    ...(i === 0 ? {} : { added: `${added.value < 0 ? '' : '+'}${metres(added.value)}` }),
-    total: metres(total.value),
-  }));
+  if (stairs === undefined) return [{ sentence: 'The distance required', total: 'undetermined', steps: [] }];
+  return stairs.steps.map(({ step, factor, added, total, steps }, i) => {
+    const detail = todays(step, assessment);
+    return {
+      sentence: stairInWords(step),
+      ...(detail === undefined ? {} : { detail }),
+      ...(i === 0 ? {} : { factor: formatNumber(factor, { decimals: 3 }), added: addedMetres(added.value) }),
+      total: metres(total.value),
+      steps,
+    };
+  });
+}
+
+/** The name of a tread as it reads in the ledger. */
+export function stairInWords(step: string): string {
+  return stairWords[step] ?? step;
+}
+
+function addedMetres(value: number): string {
+  return `${value < 0 ? '' : '+'}${metres(value)}`;
+}
+
+/** What a tread speaks of today: the wind used, the surface, the slope. */
+function todays(step: string, assessment: Assessment): string | undefined {
+  const { request, windOnRunway, slope, factorSet, headline, trace } = assessment;
+  const { mass, weather, runway, runwayInUse, performanceData, configuration } = request;
+  const air = headline.find(({ code }) => code.startsWith('pressure-altitude'))?.parameters['pressureAltitude_ft'];
+  const altitude = shown({ value: Number(air), unit: 'ftPA' });
+  const temperature = shown(weather.temperature);
+  const said = (code: SentenceCode) =>
+    trace.flatMap((entry) => (entry.kind === 'decision' && entry.code === code ? [entry.text] : []))[0];
+  switch (step) {
+    case 'manual': {
+      const flown = performanceData.configurations.find(({ id }) => id === configuration)?.name;
+      return [performanceData.identity.name, flown, shown(mass), altitude, temperature].filter(Boolean).join(', ');
+    }
+    case 'mass':
+      return shown(mass);
+    case 'elevation':
+      return altitude;
+    case 'temperature':
+      return temperature;
+    case 'wind':
+      return windInWords(windOnRunway.along.inTables.value);
+    case 'surface':
+      return surfaceInWords(runway.surface);
+    case 'slope':
+      return `${formatSlope(slope.value as Percent)} in the direction of ${runwayInUse}`;
+    case 'speed addition':
+      return said('speed-addition-paid');
+    case 'excess height':
+      return said('excess-height-paid');
+    case 'safety factor':
+      return factorSet.title;
+    default:
+      return undefined;
+  }
+}
+
+/** To two decimals, as the working has it. */
+function windInWords(along_kt: number): string {
+  if (along_kt === 0) return 'none along the runway';
+  return `${formatNumber(Math.abs(along_kt), { decimals: 2 })} kt ${along_kt < 0 ? 'tailwind' : 'headwind'}`;
 }
 
 /** A criterion as a closing sentence: `Needs 771 m of 830 m: within limits, 59 m to spare`. */
@@ -81,6 +150,11 @@ function distanceAlone({ quantity, answer, value, range }: BreakEvenFound): stri
   return `${capital(quantity)}: within up to ${shown(value, decimals)}.`;
 }
 
+/** The name of a mark: `Latest reject point`. */
+export function markInWords(id: string): string {
+  return markWords[id] ?? id;
+}
+
 const markWords: Readonly<Record<string, string>> = {
   'latest-lift-off': 'Latest lift-off',
   'acceleration-check': 'Acceleration check',
@@ -92,7 +166,7 @@ const markWords: Readonly<Record<string, string>> = {
 
 /** A mark on the ground as a sentence. */
 export function markSentence({ id, at, shareOfRunway, speed, reasons }: MarkFound): string {
-  const name = markWords[id] ?? id;
+  const name = markInWords(id);
   if (at === undefined) return `${name}: none. ${reasons.map(({ text }) => text).join(' ')}`;
   const basis = reasons.map(({ text }) => ` ${text}`).join('');
   if (at.value < 0) return `${name}: ${formatNumber(-at.value)} m before the threshold.${basis}`;

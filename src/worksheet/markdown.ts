@@ -1,7 +1,7 @@
 import type { WorkingEntry } from '../assessment/index.ts';
-import { formatNumber, formatValue } from '../units/index.ts';
-import { isUnitWord } from '../units/unit-table.ts';
-import { breakEvenSentence, completedFor, criterionSentence, markSentence, stairLines } from './ledger.ts';
+import type { WorksheetLine } from './ledger.ts';
+import { type WorksheetSection, worksheetSections } from './sections.ts';
+import { named, shownOutput } from './shown-value.ts';
 import type { Worksheet, WorksheetFormula } from './worksheet.ts';
 
 /**
@@ -12,63 +12,16 @@ import type { Worksheet, WorksheetFormula } from './worksheet.ts';
  */
 export function worksheetMarkdown(sheet: Worksheet): string {
   const { assessment, formulas } = sheet;
-  const unitsOf = new Map(formulas.map(({ id, units }) => [id, units]));
-  const [head = { text: '' }, ...rest] = assessment.headline;
+  const sections = worksheetSections(assessment);
+  // The working stands before what it was worked out from.
+  const end = sections.findIndex(({ id }) => id === 'inputs');
   const lines = [
-    `# ${head.text}`,
-    '',
-    ...rest.map(({ text }) => `${text}\n`),
-    completedFor(assessment),
-    '',
-    '| | adds | total |',
-    '|---|---:|---:|',
-    ...stairLines(assessment).map(({ sentence, added = '', total = '' }) => `| ${sentence} | ${added} | ${total} |`),
-    ...list('Criteria', assessment.criteria.map(criterionSentence)),
-    ...list(
-      'Why',
-      assessment.reasons.map(({ text }) => text),
-    ),
-    ...list(
-      'Held against the distance available, everything else as it is',
-      assessment.breakEvens.map(breakEvenSentence),
-    ),
-    ...list('Marks on the ground', assessment.marks.map(markSentence)),
-    ...list(
-      'From first principles, beside the factors',
-      assessment.estimates.map(({ text }) => text),
-    ),
-    ...list(
-      'Advice',
-      assessment.advice.map(({ text }) => text),
-    ),
-    ...list(
-      'Hazards',
-      assessment.hazards.map(({ text }) => text),
-    ),
-    ...list(
-      'Data notes',
-      assessment.dataNotes.map(({ text }) => text),
-    ),
-    ...list(
-      'Working',
-      assessment.trace.map((entry) =>
-        workingLine(entry, entry.kind === 'step' ? (unitsOf.get(entry.record) ?? {}) : {}),
-      ),
-    ),
+    ...sections.slice(0, end).flatMap(sectionLines),
+    ...working(assessment.trace, formulas),
     '',
     '## Formulas',
-    ...formulas.flatMap(({ id, title, equation, citations }) => [
-      '',
-      `### ${title} (\`${id}\`)`,
-      '',
-      `$$${equation}$$`,
-      '',
-      ...citations.map(
-        ({ title: source, edition, locator, access }) => `- ${source}, ${edition}; ${locator} (${access})`,
-      ),
-    ]),
-    ...list('Not assessed', assessment.notAssessed),
-    ...list('Limits of use', assessment.limitsOfUse),
+    ...formulas.flatMap(formulaLines),
+    ...sections.slice(end).flatMap(sectionLines),
   ];
   return `${lines.join('\n')}\n`;
 }
@@ -78,37 +31,36 @@ export function worksheetJson(sheet: Worksheet): string {
   return `${JSON.stringify(sheet, undefined, 2)}\n`;
 }
 
-function list(title: string, entries: readonly string[]): string[] {
-  return entries.length === 0 ? [] : ['', `## ${title}`, '', ...[...new Set(entries)].map((entry) => `- ${entry}`)];
+function sectionLines({ id, title, lines }: WorksheetSection): string[] {
+  if (id === 'ledger') return ['', '| | adds | total |', '|---|---:|---:|', ...lines.map(ledgerRow)];
+  if (id !== 'head') return ['', `## ${title}`, '', ...lines.map(({ sentence }) => `- ${sentence}`)];
+  const [head, ...rest] = lines;
+  return [`# ${head?.sentence ?? ''}`, ...rest.flatMap(({ sentence }) => ['', sentence])];
 }
 
-/** One step with its figures in words, each with its unit; lists stand in the units of the manual's table. */
-function workingLine(entry: WorkingEntry, units: WorksheetFormula['units']): string {
-  if (entry.kind === 'decision') return entry.text;
-  const named = (values: object) =>
-    Object.entries(values)
-      .filter(([, value]) => value !== undefined)
-      .map(([name, value]) => `${name} ${shown(value, units[name])}`)
-      .join(', ');
-  const { label, record, inputs, output } = entry;
-  const result = typeof output === 'object' && output !== null ? named(output) : shown(output, units['result']);
-  return `${label}: ${result} (\`${record}\`: ${named(inputs)})`;
+function ledgerRow({ sentence, detail, factor, added = '', total = '' }: WorksheetLine): string {
+  const words = [sentence, ...(factor === undefined ? [] : [`x ${factor}`])].join(', ');
+  return `| ${words}${detail === undefined ? '' : ` (${detail})`} | ${added} | ${total} |`;
 }
 
-function shown(value: unknown, unit: string | undefined): string {
-  if (Array.isArray(value)) return `[${value.map((each) => shown(each, undefined)).join(', ')}]`;
-  if (typeof value === 'object' && value !== null)
-    return `(${Object.entries(value)
-      .map(([name, each]) => `${name} ${shown(each, unit)}`)
-      .join(', ')})`;
-  if (typeof value !== 'number') return String(value);
-  // Up to four decimals, without a tail of noughts on what was printed whole.
-  const decimals = Math.max(0, Math.min(4, decimalsOf(value)));
-  return unit !== undefined && isUnitWord(unit)
-    ? formatValue(value, unit, { decimals })
-    : formatNumber(value, { decimals });
+function formulaLines({ id, title, equation, citations }: WorksheetFormula): string[] {
+  const sources = citations.map(
+    ({ title: source, edition, locator, access }) => `- ${source}, ${edition}; ${locator} (${access})`,
+  );
+  return ['', `### ${title} (\`${id}\`)`, '', `$$${equation}$$`, '', ...sources];
 }
 
-function decimalsOf(value: number): number {
-  return String(Number(value.toFixed(4))).split('.')[1]?.length ?? 0;
+function working(trace: readonly WorkingEntry[], formulas: readonly WorksheetFormula[]): string[] {
+  const unitsOf = new Map(formulas.map(({ id, units }) => [id, units]));
+  return [
+    '',
+    '## Working',
+    '',
+    ...trace.map((entry) => {
+      if (entry.kind === 'decision') return `- ${entry.text}`;
+      const units = unitsOf.get(entry.record) ?? {};
+      const inputs = named(entry.inputs, units).join(', ');
+      return `- ${entry.label}: ${shownOutput(entry, units)} (\`${entry.record}\`: ${inputs})`;
+    }),
+  ];
 }

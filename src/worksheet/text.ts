@@ -1,13 +1,10 @@
-import {
-  type Assessment,
-  breakEvenSentence,
-  completedFor,
-  criterionSentence,
-  markSentence,
-  stairLines,
-} from './ledger.ts';
+import type { Assessment, WorksheetLine } from './ledger.ts';
+import { type WorksheetSection, worksheetSections } from './sections.ts';
 
 const width = 88;
+
+/** Sections that follow one another without a title, as one reads them. */
+const untitled: ReadonlySet<WorksheetSection['id']> = new Set(['head', 'ledger', 'criteria']);
 
 /**
  * A finished assessment as plain text: the ledger in sentences, with the metres that each costs at its right edge.
@@ -16,52 +13,20 @@ const width = 88;
  * @returns lines of text; the head is its first paragraph.
  */
 export function worksheetText(assessment: Assessment): string {
-  const lines = [
-    ...assessment.headline.map(({ text }) => text),
-    completedFor(assessment),
-    '',
-    ...stairLines(assessment).map(({ sentence, added = '', total = '' }) => ledgerLine(sentence, added, total)),
-    '',
-    ...assessment.criteria.map(criterionSentence),
-    ...section('Why', texts(assessment.reasons)),
-    ...section('Choices made on the way', decisions(assessment)),
-    ...section(
-      'Held against the distance available, everything else as it is',
-      assessment.breakEvens.map(breakEvenSentence),
-    ),
-    ...section('Marks on the ground', assessment.marks.map(markSentence)),
-    ...section(
-      'Speeds',
-      assessment.speeds.map(
-        ({ name, speed, calibrated }) =>
-          `${name} ${speed.value} KIAS${calibrated === undefined ? '' : ` (${calibrated.value} KCAS)`}`,
-      ),
-    ),
-    ...section('From first principles, beside the factors', texts(assessment.estimates)),
-    ...section('Advice', texts(assessment.advice)),
-    ...section('Hazards', texts(assessment.hazards)),
-    ...section('Data notes', texts(assessment.dataNotes)),
-    ...section('Not assessed', [`${assessment.notAssessed.join('; ')}.`]),
-    ...section('Limits of use', assessment.limitsOfUse),
-  ];
+  const [head, ...rest] = worksheetSections(assessment);
+  const lines = [...(head?.lines ?? []).map(({ sentence }) => sentence), ...rest.flatMap(sectionLines)];
   return `${lines.flatMap((line) => wrap(line)).join('\n')}\n`;
 }
 
-function texts(sentences: readonly { text: string }[]): string[] {
-  return [...new Set(sentences.map(({ text }) => text))];
+function sectionLines({ id, title, lines }: WorksheetSection): string[] {
+  if (untitled.has(id)) return ['', ...lines.map(ledgerLine)];
+  return ['', `${title}:`, ...lines.map(({ sentence }) => `  ${sentence}`)];
 }
 
-/** What no formula decides: which law was used, what got no credit, what is a bound. */
-function decisions({ trace }: Assessment): string[] {
-  return texts(trace.flatMap((entry) => (entry.kind === 'decision' ? [entry] : [])));
-}
-
-function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', `${title}:`, ...lines.map((line) => `  ${line}`)];
-}
-
-function ledgerLine(sentence: string, added: string, total: string): string {
-  return `${sentence.padEnd(width - 24)}${added.padStart(12)}${total.padStart(12)}`;
+function ledgerLine({ sentence, factor, added = '', total }: WorksheetLine): string {
+  if (total === undefined) return sentence;
+  const words = `${sentence}${factor === undefined ? '' : `, x ${factor}`}`;
+  return `${words.padEnd(width - 24)}${added.padStart(12)}${total.padStart(12)}`;
 }
 
 /** Breaks a long sentence at spaces; continued lines are indented. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assessTakeoff } from '../../src/assessment/index.ts';
-import { codes, judged, landing, takeoff, takeoffRequest, totals } from './scenario.ts';
+import { codes, judged, landing, takeoff, takeoffRequest, totals, withoutSteps } from './scenario.ts';
 
 const feet = (value: number) => ({ value, unit: 'ftHeight' });
 const mark = (assessment: ReturnType<typeof landing>, id: string) => assessment.marks.find((each) => each.id === id);
@@ -21,7 +21,7 @@ describe('excess height over the threshold', () => {
   });
 
   it('moves no mark on the ground: it lies in the air', () => {
-    expect(mark(high, 'latest-touchdown-point')).toEqual(mark(plain, 'latest-touchdown-point'));
+    expect(withoutSteps(high.marks)).toEqual(withoutSteps(plain.marks));
   });
 });
 

@@ -184,7 +184,7 @@ describe('landing on 10', () => {
     expect(assessment.marks).toContainEqual(
       expect.objectContaining({ id: 'latest-touchdown-point', at: { value: by.latestTouchdown, unit: 'm' } }),
     );
-    expect(assessment.speeds[0]).toEqual({
+    expect(assessment.speeds[0]).toMatchObject({
       name: 'approach',
       speed: { value: 62, unit: 'kias' },
       calibrated: { value: 63.3, unit: 'kcas' },

@@ -2,8 +2,20 @@ import type { InferOutput } from 'valibot';
 import { describe, expectTypeOf, it } from 'vitest';
 import type { Cells, PerformanceData } from '../../src/aircraft/index.ts';
 import type { performanceDataSchema } from '../../src/aircraft/performance-data-schema.ts';
-import type { Criterion, LandingRequest, TakeoffRequest } from '../../src/assessment/index.ts';
+import type {
+  Criterion,
+  LandingAssessment,
+  LandingRequest,
+  TakeoffAssessment,
+  TakeoffRequest,
+} from '../../src/assessment/index.ts';
 import type { landingRequestSchema, takeoffRequestSchema } from '../../src/assessment/request/request-schema.ts';
+import type {
+  landingAssessmentSchema,
+  takeoffAssessmentSchema,
+} from '../../src/assessment/result/assessment-schema.ts';
+import type { Worksheet } from '../../src/worksheet/index.ts';
+import type { worksheetSchema } from '../../src/worksheet/worksheet-schema.ts';
 
 /** The documented interfaces are read-only; what a schema infers is not. Everything else must be equal. */
 type Writable<T> = [Cells] extends [T]
@@ -20,6 +32,12 @@ describe('documented interfaces and schemas', () => {
   it('are equal for requests', () => {
     expectTypeOf<Writable<InferOutput<typeof takeoffRequestSchema>>>().toEqualTypeOf<Writable<TakeoffRequest>>();
     expectTypeOf<Writable<InferOutput<typeof landingRequestSchema>>>().toEqualTypeOf<Writable<LandingRequest>>();
+  });
+
+  it('are equal for results', () => {
+    expectTypeOf<Writable<InferOutput<typeof takeoffAssessmentSchema>>>().toEqualTypeOf<Writable<TakeoffAssessment>>();
+    expectTypeOf<Writable<InferOutput<typeof landingAssessmentSchema>>>().toEqualTypeOf<Writable<LandingAssessment>>();
+    expectTypeOf<Writable<InferOutput<typeof worksheetSchema>>>().toEqualTypeOf<Writable<Worksheet>>();
   });
 });
 

@@ -94,3 +94,7 @@ export function turning(assessment: TakeoffAssessment | LandingAssessment): Reco
 
 /** The codes of the sentences in one of the lists of an assessment. */
 export const codes = (sentences: readonly { code: string }[]) => sentences.map(({ code }) => code);
+
+/** Results without their places in a trace, for two that come to the same by different steps. */
+export const withoutSteps = <T extends { steps: readonly number[] }>(results: readonly T[]) =>
+  results.map(({ steps: _, ...figures }) => figures);

@@ -1,5 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { codes, criterion, judged, landing, landingRequest, takeoff, takeoffRequest, totals } from './scenario.ts';
+import {
+  codes,
+  criterion,
+  judged,
+  landing,
+  landingRequest,
+  takeoff,
+  takeoffRequest,
+  totals,
+  withoutSteps,
+} from './scenario.ts';
 
 type Nested = number | null | readonly Nested[];
 
@@ -36,7 +46,7 @@ describe('a table with an axis of headwind', () => {
     const [withTable, withLaw] = [takeoff(name, changes), takeoff(name)];
     expect(totals(withTable)).toEqual(totals(withLaw));
     expect(judged(withTable, 'takeoff-distance')).toEqual(judged(withLaw, 'takeoff-distance'));
-    expect(withTable.marks).toEqual(withLaw.marks);
+    expect(withoutSteps(withTable.marks)).toEqual(withoutSteps(withLaw.marks));
     expect(withTable.breakEvens).toEqual(withLaw.breakEvens);
   });
 

@@ -6,7 +6,7 @@ import {
   readRunwayDistanceTable,
   runwayDistanceTable,
 } from '../../src/study/index.ts';
-import { judged, landing, landingRequest, takeoff, takeoffRequest } from '../assessment/scenario.ts';
+import { judged, landing, landingRequest, takeoff, takeoffRequest, withoutSteps } from '../assessment/scenario.ts';
 import { takeoffOf } from './aeroplanes.ts';
 
 const kg = (...values: number[]) => values.map((value) => ({ mass: { value, unit: 'kg' as const } }));
@@ -48,7 +48,7 @@ describe('masses over temperatures', () => {
           limit: cell.available?.value,
           margin: cell.spare?.value,
         });
-        expect(assessment.speeds.slice(0, 2)).toEqual(speeds);
+        expect(withoutSteps(assessment.speeds.slice(0, 2))).toEqual(speeds);
       }
     }
     expect(table.rows[1]?.cells[1]).toMatchObject({

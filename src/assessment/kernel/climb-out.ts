@@ -77,6 +77,8 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
 
 /** How one obstacle stands to the climb-out path. */
 export interface ClimbOutObstacle {
+  /** Its place in the list of obstacles ahead. */
+  readonly place: number;
   readonly name: string;
   readonly required_percent: number;
   readonly achieved_percent: number;
@@ -107,7 +109,7 @@ export function obstacleCriteria(
     };
   }
   const obstacles: ClimbOutObstacle[] = [];
-  const judged = runway.ahead.map((obstacle) => {
+  const judged = runway.ahead.map((obstacle, i) => {
     const { gradient } = climb;
     if (gradient === undefined) return undetermined(named(obstacle.name), 'at least', climb.missing);
     if (distances.missing.length > 0)
@@ -145,6 +147,7 @@ export function obstacleCriteria(
       above(path(distances.unfactored_m), `clearance over ${obstacle.name}, unfactored`) + 1e-9,
     );
     obstacles.push({
+      place: i,
       name: obstacle.name,
       required_percent: required * 100,
       achieved_percent: gradient * 100,

@@ -3,6 +3,7 @@ import type { LimitStatus, Verdict } from '../kernel/criterion.ts';
 import type { TraceStep } from '../kernel/step.ts';
 import type { LandingRequest, TakeoffRequest } from '../request/request.ts';
 import type { Sentence } from './sentences.ts';
+import type { WindOnRunway } from './wind-on-runway.ts';
 
 interface CriterionBase {
   readonly id: string;
@@ -12,6 +13,8 @@ interface CriterionBase {
   readonly sense: 'at most' | 'at least';
   readonly limitStatus: LimitStatus;
   readonly reasons: readonly Sentence[];
+  /** Where the figure comes from: places in the trace. */
+  readonly steps: readonly number[];
 }
 
 /** A comparison that could be made. */
@@ -40,6 +43,8 @@ export interface StairStep {
   readonly factor: number;
   readonly added: Measure<'m'>;
   readonly total: Measure<'m'>;
+  /** Where it comes from: places in the trace. */
+  readonly steps: readonly number[];
 }
 
 /** The distance required built up from the manual's figure, against the distance available. */
@@ -67,6 +72,8 @@ export interface MarkFound {
   readonly shareOfRunway?: Measure<'percent'>;
   readonly speed?: Measure<'kias'>;
   readonly reasons: readonly Sentence[];
+  /** Where it comes from: places in the trace. */
+  readonly steps: readonly number[];
 }
 
 /** A speed, by name, with how it is flown. */
@@ -74,6 +81,22 @@ export interface SpeedFound {
   readonly name: string;
   readonly speed: Measure<'kias'>;
   readonly calibrated?: Measure<'kcas'>;
+  /** Where it comes from: places in the trace; empty where it is read from the data. */
+  readonly steps: readonly number[];
+}
+
+/** The climb-out as gradients over the ground. */
+export interface ClimbOutFound {
+  /** From the climb table and the wind used; absent where it is undetermined. */
+  readonly achieved?: Measure<'percent'>;
+  readonly obstacles: readonly ObstacleAhead[];
+}
+
+/** An obstacle ahead, in the order of the request. */
+export interface ObstacleAhead {
+  readonly name: string;
+  /** The gradient it demands from the 50 ft point; absent where it is undetermined or the obstacle stands before that point. */
+  readonly required?: Measure<'percent'>;
 }
 
 /** One step of the working, or one decision in words. */
@@ -88,6 +111,11 @@ export interface AssessmentBase {
   readonly criteria: readonly Criterion[];
   /** Absent where the distance is undetermined. */
   readonly stairs?: Stairs;
+  /** The factor set used, as it names itself. */
+  readonly factorSet: { readonly title: string; readonly edition: string };
+  /** Of the runway in the direction of use; uphill is positive. */
+  readonly slope: Measure<'percent'>;
+  readonly windOnRunway: WindOnRunway;
   readonly breakEvens: readonly BreakEvenFound[];
   readonly marks: readonly MarkFound[];
   readonly speeds: readonly SpeedFound[];
@@ -105,6 +133,8 @@ export interface AssessmentBase {
 export interface TakeoffAssessment extends AssessmentBase {
   readonly schema: 'groundroll/takeoff-assessment/1';
   readonly request: TakeoffRequest;
+  /** Absent where no list of obstacles was given. */
+  readonly climbOut?: ClimbOutFound;
 }
 
 /** A finished landing assessment with its working. */

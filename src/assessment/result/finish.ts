@@ -27,6 +27,8 @@ import {
   workingOf,
 } from './present.ts';
 import type { Reason } from './reason.ts';
+import { Working } from './steps-behind.ts';
+import { windOnRunway } from './wind-on-runway.ts';
 
 /** What a phase of flight brings to its finished assessment. */
 export interface Findings {
@@ -68,7 +70,10 @@ export function finished(
     situation.safety === 'of the set' &&
     situation.set.hasSafetyFactor &&
     situation.table?.includes.safetyFactor !== true;
-  const stairs = stairsOf(chain, findings.factor, findings.available_m, isFactored);
+  const working = new Working(r.trace);
+  const stairs = stairsOf(chain, findings.factor, findings.available_m, isFactored, working);
+  const said = (reasons: readonly Reason[]) => working.worded(worded(reasons));
+  const safetySteps = stairs?.steps.at(-1)?.steps ?? [];
   const spread = directionSpread(situation, conditions, judged, findings.judgedAt);
   const surface = findings.breakEvens.find(({ quantity }) => quantity === 'surface factor')?.value;
   const edges = findings.edges.flatMap((each) => (each.ok ? each.edges : []));
@@ -79,19 +84,25 @@ export function finished(
   return {
     version,
     verdict: overall(judged),
-    headline: headlineOf(situation, conditions, air, chain, judged, findings.used),
-    reasons: worded([...judged.flatMap(({ reasons }) => reasons), ...hint]),
-    criteria: judged.map(criterionOf),
+    headline: working.worded(headlineOf(situation, conditions, air, chain, judged, findings.used)),
+    reasons: said([...judged.flatMap(({ reasons }) => reasons), ...hint]),
+    criteria: judged.map((each) => criterionOf(each, working, safetySteps)),
     ...(stairs === undefined ? {} : { stairs }),
+    factorSet: { title: situation.set.title, edition: situation.set.edition },
+    slope: { value: situation.runway.slope_percent, unit: 'percent' },
+    windOnRunway: windOnRunway(situation, conditions, wind),
     breakEvens: findings.breakEvens.map((each) => breakEvenFound(situation, each)),
-    marks: findings.marks.map(markFound),
-    speeds: [...findings.speeds, ...namedSpeeds(situation)],
-    advice: worded(advice),
-    estimates: worded(estimateReasons(findings.estimate)),
-    hazards: worded([...commonHazards(situation, conditions, wind), ...wheels, ...findings.hazards]),
-    dataNotes: worded([...commonNotes(situation, conditions, air, wind), ...findings.notes, ...edges, ...spread]),
+    marks: findings.marks.map((each) => markFound(each, working.mark(each.id))),
+    speeds: [
+      ...findings.speeds.map((each) => ({ ...each, steps: working.speed(each.name, each.speed.value) })),
+      ...namedSpeeds(situation),
+    ],
+    advice: said(advice),
+    estimates: said(estimateReasons(findings.estimate)),
+    hazards: said([...commonHazards(situation, conditions, wind), ...wheels, ...findings.hazards]),
+    dataNotes: said([...commonNotes(situation, conditions, air, wind), ...findings.notes, ...edges, ...spread]),
     notAssessed: notAssessed(findings.missing),
     limitsOfUse,
-    trace: workingOf(r.trace),
+    trace: workingOf(r.trace, working),
   };
 }

@@ -13,6 +13,7 @@ import type { FlownSpeed, Situation } from '../request/situation.ts';
 import type { BreakEvenFound, Criterion, MarkFound, SpeedFound, Stairs, WorkingEntry } from './assessment.ts';
 import type { Reason } from './reason.ts';
 import { type Sentence, sentence } from './sentences.ts';
+import type { StepsBehind, Working } from './steps-behind.ts';
 
 const verdictWords: Readonly<Record<Verdict, string>> = {
   within: 'within limits',
@@ -34,9 +35,11 @@ function figure<U extends UnitWord>(value: number, unit: U): Measure<U> {
   return { value, unit };
 }
 
-export function criterionOf(judged: Judged): Criterion {
+export function criterionOf(judged: Judged, working: Working, safetySteps: StepsBehind): Criterion {
   const { id, subject, quantity, sense, limitStatus, unit, value, limit, margin, atLeast, atMost, verdict } = judged;
-  const base = { id, subject, quantity, sense, limitStatus, reasons: worded(judged.reasons) };
+  const steps = working.criterion(id, quantity, safetySteps);
+  const reasons = working.worded(worded(judged.reasons));
+  const base = { id, subject, quantity, sense, limitStatus, reasons, steps };
   if (verdict !== 'undetermined' && value !== undefined && limit !== undefined && margin !== undefined) {
     return { ...base, verdict, value: figure(value, unit), limit: figure(limit, unit), margin: figure(margin, unit) };
   }
@@ -109,7 +112,13 @@ function openSubjects(judged: readonly Judged[]): string {
   );
 }
 
-export function stairsOf(chain: Chain, factor: number, available_m: number, isFactored: boolean): Stairs | undefined {
+export function stairsOf(
+  chain: Chain,
+  factor: number,
+  available_m: number,
+  isFactored: boolean,
+  working: Working,
+): Stairs | undefined {
   if (chain.missing.length > 0) return undefined;
   const totals = [
     ...chain.stairs,
@@ -121,6 +130,7 @@ export function stairsOf(chain: Chain, factor: number, available_m: number, isFa
     factor: by,
     added: tenth(i === 0 ? total_m : total_m - (totals[i - 1] as { total_m: number }).total_m),
     total: tenth(total_m),
+    steps: working.stair(step, totals, total_m),
   }));
   return {
     steps,
@@ -161,13 +171,14 @@ function otherLimitsOf(situation: Situation, quantity: BreakEven['quantity']): R
   return limits;
 }
 
-export function markFound({ id, at_m, share, speed_kias, reason }: Mark): MarkFound {
+export function markFound({ id, at_m, share, speed_kias, reason }: Mark, steps: StepsBehind): MarkFound {
   return {
     id,
     ...(at_m === undefined ? {} : { at: figure(at_m, 'm') }),
     ...(share === undefined ? {} : { shareOfRunway: figure(Math.floor(share * 100), 'percent') }),
     ...(speed_kias === undefined ? {} : { speed: figure(speed_kias, 'kias') }),
     reasons: reason === undefined ? [] : worded([reason]),
+    steps: at_m === undefined ? [] : steps,
   };
 }
 
@@ -178,6 +189,7 @@ export function speedFound(name: string, speed: FlownSpeed): SpeedFound[] {
       name,
       speed: figure(kias, 'kias'),
       ...(kcas === undefined ? {} : { calibrated: figure(Number(kcas.toFixed(1)), 'kcas') }),
+      steps: [],
     },
   ];
 }
@@ -186,7 +198,11 @@ export function speedFound(name: string, speed: FlownSpeed): SpeedFound[] {
 export function namedSpeeds(situation: Situation): SpeedFound[] {
   return situation.data.speeds
     .filter(({ name }) => name === 'V_X' || name === 'V_Y')
-    .map(({ name, flap, speed }) => ({ name: `${name}, flap ${flap}`, speed: measure(speed.value as never, 'kias') }));
+    .map(({ name, flap, speed }) => ({
+      name: `${name}, flap ${flap}`,
+      speed: measure(speed.value as never, 'kias'),
+      steps: [],
+    }));
 }
 
 /** What to beware of today, whatever the phase. */
@@ -258,8 +274,12 @@ function words(included: boolean | 'not stated' | undefined): string {
   return included === false ? 'not included' : 'not stated';
 }
 
-export function workingOf(trace: readonly TraceEntry[]): WorkingEntry[] {
-  return trace.map((entry) =>
-    entry.kind === 'step' ? entry : { kind: 'decision' as const, ...sentence(entry.code, entry.parameters) },
+export function workingOf(trace: readonly TraceEntry[], working: Working): WorkingEntry[] {
+  return trace.flatMap((entry): WorkingEntry[] =>
+    entry.kind === 'step'
+      ? [entry]
+      : working
+          .worded([sentence(entry.code, entry.parameters)])
+          .map((decision) => ({ kind: 'decision' as const, ...decision })),
   );
 }

@@ -17,6 +17,8 @@ export interface Sentence {
   readonly code: SentenceCode;
   readonly parameters: Parameters;
   readonly text: string;
+  /** Where its figures come from: places in the trace of the assessment; absent where no formula stands behind it. */
+  readonly steps?: readonly number[];
 }
 
 /** A figure of a table or a limit with its unit in words. */
@@ -242,6 +244,11 @@ const texts = {
 
 /** The code of a sentence. */
 export type SentenceCode = keyof typeof texts;
+
+/** Every code, for the schema of the documents that hold sentences; a function, so that no other import pays for it. */
+export function sentenceCodes(): [SentenceCode, ...SentenceCode[]] {
+  return Object.keys(texts) as [SentenceCode, ...SentenceCode[]];
+}
 
 /** Words a reason. */
 export function sentence(code: SentenceCode, parameters: Parameters = {}): Sentence {

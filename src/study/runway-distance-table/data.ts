@@ -36,8 +36,8 @@ export interface RunwayDistanceRow {
   readonly loading?: string;
   /** In the order of the columns. */
   readonly cells: readonly RunwayDistanceCell[];
-  /** Empty where the data have none for this row. */
-  readonly speeds: readonly SpeedFound[];
+  /** Empty where the data have none for this row. A table has no working, so none of its figures leads to steps. */
+  readonly speeds: readonly Omit<SpeedFound, 'steps'>[];
   readonly warmest: WarmestTemperature;
 }
 

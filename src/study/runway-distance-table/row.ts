@@ -38,7 +38,9 @@ export function rowOf(asked: RowAsked, temperatures: readonly Measure<'degC'>[],
         : `axes.${asked.path}[${place}]`;
     faults.push(...assessed.faults.map((each) => ({ path: path(each), message: each.message })));
   }
-  const speeds = (assessments[0]?.speeds ?? []).filter(({ name }) => !name.startsWith('V_'));
+  const speeds = (assessments[0]?.speeds ?? [])
+    .filter(({ name }) => !name.startsWith('V_'))
+    .map(({ steps: _, ...speed }) => speed);
   const row = {
     at,
     words,

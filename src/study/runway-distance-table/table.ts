@@ -46,7 +46,7 @@ export function runwayDistanceTable(request: AnyRequest, axes: RunwayDistanceAxe
       temperatures: axes.temperatures,
       rows: found.map(({ row }) => row),
       reading: studySentence(rowsAlong === 'mass' ? 'table-reading-mass' : 'table-reading-headwind'),
-      notes: [...notes.values()],
+      notes: [...notes.values()].map(({ steps: _, ...note }) => note),
       notAssessed: [...new Set(assessments.flatMap(({ notAssessed }) => notAssessed))],
       limitsOfUse,
     },

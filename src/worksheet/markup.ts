@@ -1,0 +1,34 @@
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/**
+ * A text for HTML and SVG, in an element or in a quoted attribute. Names come from documents: nothing in them is markup,
+ * and what neither format can hold (control characters) is replaced.
+ */
+export function escaped(text: string): string {
+  return [...text].map((character) => entities[character] ?? (isControl(character) ? '\ufffd' : character)).join('');
+}
+
+/** Control characters and halves of surrogate pairs. */
+function isControl(character: string): boolean {
+  const code = character.codePointAt(0) ?? 0;
+  const isBlank = code === 0x09 || code === 0x0a || code === 0x0d;
+  return (code < 0x20 && !isBlank) || (code >= 0x7f && code <= 0x9f) || (code >= 0xd800 && code <= 0xdfff);
+}
+
+const unit = 'm|ft|km|NM|kt|mph|kg|lb|hPa|inHg|psi|s|KIAS|KCAS|KTAS|K|percentage';
+
+/**
+ * A sentence for a page: a number stays on the line of its unit, what multiplies stands behind a sign for it, and the
+ * letters of a speed stand low.
+ */
+export function sentenceHtml(text: string): string {
+  const bound = text.replace(new RegExp(`(\\d) (?=(?:${unit})\\b|[%\u00b0])`, 'g'), '$1\u00a0');
+  const signed = escaped(bound.replace(/(?<=\d) x | x (?=\d)/g, ' \u00d7\u00a0'));
+  return signed.replace(/\bV_([A-Z0-9]{1,3})\b/g, 'V<sub>$1</sub>');
+}

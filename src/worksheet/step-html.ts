@@ -1,0 +1,90 @@
+import type { TraceStep } from '../assessment/index.ts';
+import { escaped } from './markup.ts';
+import { shownValue } from './shown-value.ts';
+import type { WorksheetCheckValue, WorksheetFormula } from './worksheet.ts';
+
+/** MathML by TeX, as `formulaMathml` of `groundroll/register` has it. */
+export type MathmlByTex = Readonly<Record<string, string>>;
+
+/** One step opened: formula, what went in, what came out, sources and check values. */
+export function stepHtml(i: number, step: TraceStep, formula: WorksheetFormula, mathml: MathmlByTex, checks: string) {
+  const { equation, title, citations } = formula;
+  const sources = citations.map(
+    ({ title: source, edition, locator, access }) =>
+      `<li>${escaped(`${source}, ${edition}; ${locator}`)} <span class="access">(${escaped(access)})</span></li>`,
+  );
+  const { output } = step;
+  const results = typeof output === 'object' && output !== null ? rows(output, formula, mathml) : [];
+  return `<div class="step" id="step-${i}">
+<p class="result"><span>${escaped(step.label)}</span> <span>${escaped(resultOf(step, formula))}</span></p>
+<p>${escaped(title)}</p>
+<div class="equation" tabindex="0" role="group" aria-label="${escaped(`Equation: ${title}`)}">${equationHtml(equation, mathml)}</div>
+${tableHtml('What goes in', rows(step.inputs, formula, mathml))}
+${tableHtml('What comes out', results)}
+<ul class="sources" aria-label="Sources">${sources.join('')}</ul>
+${checks}
+</div>`;
+}
+
+/** The one result of a step; several stand in a table of their own. */
+export function resultOf({ output }: TraceStep, { units }: WorksheetFormula): string {
+  return typeof output === 'object' && output !== null ? '' : shownValue(output, units['result']);
+}
+
+function tableHtml(caption: string, content: readonly string[]): string {
+  return content.length === 0 ? '' : `<table><caption>${caption}</caption><tbody>${content.join('')}</tbody></table>`;
+}
+
+function equationHtml(tex: string, mathml: MathmlByTex): string {
+  return mathml[tex]?.replaceAll('<math>', '<math display="block">') ?? `<code>${escaped(tex)}</code>`;
+}
+
+/** A row for each quantity: its letter, what it is, and its value today. */
+function rows(values: object, { symbols, units }: WorksheetFormula, mathml: MathmlByTex): string[] {
+  return Object.entries(values).flatMap(([name, value]) => {
+    if (value === undefined) return [];
+    const { symbol, meaning } = symbols[name] ?? { symbol: '', meaning: name };
+    const letter = mathml[symbol] ?? `<code>${escaped(symbol)}</code>`;
+    return [
+      `<tr><td>${letter}</td><td>${escaped(meaning)}</td><td class="figure">${escaped(shownValue(value, units[name]))}</td></tr>`,
+    ];
+  });
+}
+
+/** The published figures that a formula must reproduce, ours beside each; nothing where none were joined. */
+export function checksHtml({ id, checkValues, nonePublished, symbols }: WorksheetFormula): string {
+  if (checkValues === undefined) return '';
+  if (nonePublished !== undefined) return `<p>No published figure to compare with: ${escaped(nonePublished)}</p>`;
+  const agreeing = checkValues.filter(({ agrees }) => agrees).length;
+  const count = `${checkValues.length} published ${checkValues.length === 1 ? 'figure' : 'figures'}`;
+  const head = ['published', 'ours', 'residual'].map((each) => `<th scope="col" class="figure">${each}</th>`);
+  return `<details id="${checksId(id)}"><summary>${count}, ${agreeing} within what the printing allows</summary>
+<table class="checks"><thead><tr>${head.join('')}</tr></thead>${checkValues.map((each) => checkRows(each, symbols)).join('')}</table></details>`;
+}
+
+export function checksId(record: string): string {
+  return `checks-${record}`;
+}
+
+/** Two rows for each figure: who published it, from what; and below, that figure and ours. */
+function checkRows(row: WorksheetCheckValue, symbols: WorksheetFormula['symbols']): string {
+  const { inputs, output, published, ours, unit, residual, tolerance, citation } = row;
+  const { title, locator, access } = citation;
+  const meaning = (name: string) => symbols[name]?.meaning ?? name;
+  const given = Object.entries(inputs).map(([name, value]) => `${meaning(name)} ${shownValue(value, undefined)}`);
+  const allowed = `${shownValue(tolerance, undefined)} allowed`;
+  const difference = residual === undefined ? '' : `${residualOf(residual)}, ${allowed}`;
+  const cells = [
+    shownValue(published, unit),
+    typeof ours === 'string' ? ours : shownValue(ours, undefined),
+    difference,
+  ];
+  const by = `${escaped(`${title}; ${locator}`)} <span class="access">(${escaped(access)})</span>`;
+  const from = `<span class="detail">${escaped(`${meaning(output)}, from ${given.join('; ')}`)}</span>`;
+  return `<tbody><tr><th scope="rowgroup" colspan="3">${by}${from}</th></tr><tr>${cells.map((each) => `<td class="figure">${escaped(each)}</td>`).join('')}</tr></tbody>`;
+}
+
+/** In the unit of the published figure beside it; one below every printed decimal is said to be so, not to be nothing. */
+function residualOf(residual: number): string {
+  return residual !== 0 && Math.abs(residual) < 5e-5 ? 'under 0.0001' : shownValue(residual, undefined);
+}
