@@ -1,3 +1,4 @@
+export type { AnyRequest } from './any-request.ts';
 export { compareFactorSets, type FactorSetRow } from './compare-factor-sets.ts';
 export { compareRunways, type RunwayComparison, type RunwayRow } from './compare-runways.ts';
 export { assessDepartureAndArrival, type DepartureAndArrivalAssessment } from './departure-and-arrival/assess.ts';

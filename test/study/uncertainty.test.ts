@@ -190,6 +190,17 @@ describe('what a request does not have', () => {
       expect({ why, unit }).toEqual({ why: inputUncertainties[name].why, unit: inputUncertainties[name].unit });
   });
 
+  it('is of the distance alone: obstacles and the climb change what is available, not what is needed', () => {
+    const mean = (request: AnyRequest) => found(request, quick).propagation?.monteCarlo.mean;
+    const level = { 'runway.ends.0.elevation.value': 438, 'runway.surface': { kind: 'paved', condition: 'dry' } };
+    const [over, free] = [
+      landingRequest('landing-28', level),
+      landingRequest('landing-28', { ...level, 'runway.obstacles': [] }),
+    ];
+    expect(mean(over)).toBe(mean(free));
+    expect(found(over, quick).available?.value).toBeLessThan(found(free, quick).available?.value as number);
+  });
+
   it('serves landings, other aeroplanes, QFE, moist air and a range of directions', () => {
     const byQfe = takeoffRequest('takeoff-28', {
       'weather.qnh': undefined,

@@ -86,7 +86,7 @@ export function uncertainty(request: AnyRequest, options: UncertaintyOptions = {
   const { distance = 'unfactored', inputs: given = {}, share = 0.95, cases = 10_000, seed = 1 } = options;
   const read: AnyRequest =
     distance === 'factored' ? assessed.value.request : { ...assessed.value.request, safetyFactor: 'none' };
-  const prepared = prepareAny(read);
+  const prepared = prepareAny(distanceAlone(read));
   const held = assessAny(read);
   if (!prepared.ok) return prepared;
   if (!held.ok) return held;
@@ -134,6 +134,12 @@ export function uncertainty(request: AnyRequest, options: UncertaintyOptions = {
 }
 
 const metres = (value: number): Measure<'m'> => ({ value, unit: 'm' });
+
+/** The request without what its distance does not depend on; ten thousand cases need not climb over obstacles. */
+function distanceAlone(request: AnyRequest): AnyRequest {
+  const { performanceData, runway } = request;
+  return { ...request, performanceData: { ...performanceData, climb: [] }, runway: { ...runway, obstacles: [] } };
+}
 
 function used(input: UncertainInput): UncertainInputUsed {
   const { unit, why } = inputUncertainties[input.name];
