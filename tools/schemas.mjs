@@ -16,6 +16,9 @@ const documentOf = (schema) => /^groundroll\/([a-z-]+)\/\d+$/.exec(schema?.entri
 // A document within a document, and a sentence, is written down once and referred to.
 const shared = exported.filter(([key, schema]) => documentOf(schema) !== undefined || key === 'sentenceSchema');
 
+/** What a part may be told from: a word, a list of panels, or nothing of the kind. */
+const probes = ['', { panels: [] }];
+
 for (const [own, schema] of exported) {
   const name = documentOf(schema);
   if (name === undefined) continue;
@@ -28,11 +31,16 @@ for (const [own, schema] of exported) {
   console.log(`schemas/${name}.json`);
 }
 
-/** A part that is a word or else a document of its own, chosen by what stands there, is either of the two. */
+/** A part that is one thing or another, chosen by what stands there, is any of them. */
 function overrideSchema({ valibotSchema: { type, getter }, jsonSchema }) {
-  if (type !== 'lazy' || getter('') === getter(undefined)) return undefined;
-  const { $schema: _, ...word } = toJsonSchema(getter(''), { errorMode: 'ignore' });
-  return { anyOf: [word, jsonSchema] };
+  if (type !== 'lazy') return undefined;
+  const others = new Set(probes.map((probe) => getter(probe)).filter((each) => each !== getter(undefined)));
+  if (others.size === 0) return undefined;
+  const alternatives = [...others].map((each) => {
+    const { $schema: _, ...alternative } = toJsonSchema(each, { errorMode: 'ignore' });
+    return alternative;
+  });
+  return { anyOf: [...alternatives, jsonSchema] };
 }
 
 /** A schema with the definitions that it refers to, be it through another definition, and no others. */

@@ -15,11 +15,48 @@ describe('the JSON Schemas', () => {
     const validate = new Ajv({
       strict: true,
       strictTypes: false,
+      strictTuples: false,
       allErrors: true,
       formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
     }).compile(schema);
     expect(validate({})).toBe(false);
     expect(validate({ schema: 'groundroll/something-else/1' })).toBe(false);
     expect(validate.errors?.some(({ instancePath }) => instancePath === '/schema')).toBe(true);
+  });
+
+  it.each(fs.readdirSync(path.join(root, 'examples/performance-data')).map((file) => ['performance-data', file]))(
+    'accept what the readers read: %s, %s',
+    (kind, file) => {
+      const schema = JSON.parse(fs.readFileSync(path.join(folder, `${kind}.json`), 'utf8'));
+      const ajv = new Ajv({
+        strict: true,
+        strictTypes: false,
+        strictTuples: false,
+        formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
+      });
+      const validate = ajv.compile(schema);
+      validate(JSON.parse(fs.readFileSync(path.join(root, 'examples', kind, file), 'utf8')));
+      expect(validate.errors).toBeNull();
+    },
+  );
+
+  it('accept the requests of the examples, whose factor set is a word', () => {
+    for (const file of fs.readdirSync(path.join(root, 'examples/requests'))) {
+      const request = JSON.parse(fs.readFileSync(path.join(root, 'examples/requests', file), 'utf8'));
+      request.performanceData = JSON.parse(
+        fs.readFileSync(path.join(root, 'examples/requests', request.performanceData), 'utf8'),
+      );
+      const kind = /^groundroll\/([a-z-]+)\//.exec(request.schema)?.[1];
+      const schema = JSON.parse(fs.readFileSync(path.join(folder, `${kind}.json`), 'utf8'));
+      const ajv = new Ajv({
+        strict: true,
+        strictTypes: false,
+        strictTuples: false,
+        formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
+      });
+      const validate = ajv.compile(schema);
+      validate(request);
+      expect([file, validate.errors]).toEqual([file, null]);
+    }
   });
 });

@@ -9,7 +9,12 @@ import { root } from './packed.ts';
 
 function validator(name: string) {
   const schema = JSON.parse(fs.readFileSync(path.join(root, 'schemas', `${name}.json`), 'utf8'));
-  return new Ajv({ strict: true, strictTypes: false, formats: { date: /^\d{4}-\d{2}-\d{2}$/ } }).compile(schema);
+  return new Ajv({
+    strict: true,
+    strictTypes: false,
+    strictTuples: false,
+    formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
+  }).compile(schema);
 }
 
 describe('the JSON Schemas of studies', () => {
