@@ -7,7 +7,7 @@ import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
 import type { Overrides } from './kernel/distance-chain.ts';
 import { landingFigures } from './kernel/landing-kernel.ts';
 import { callThrough } from './kernel/step.ts';
-import { takeoffFigures, withTakeoffSpeeds } from './kernel/takeoff-kernel.ts';
+import { takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
@@ -101,14 +101,14 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   const read = readTakeoffRequest(request);
   if (!read.ok) return read;
   const situation = takeoffSituationOf(read.value);
-  const addition_kt = takeoffAdditionOf(read.value);
+  const atMass = takeoffAtMasses(situation, takeoffAdditionOf(read.value));
   return {
     ok: true,
     value: {
       compare: (conditions, changes = unchanged) =>
         comparison(conditions, situation, changes, () => {
           const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : withTakeoffSpeeds({ ...situation, mass_kg }, addition_kt);
+          const loaded = mass_kg === undefined ? situation : atMass(mass_kg);
           return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
         }),
       assess: (weather) =>

@@ -37,19 +37,41 @@ export interface TakeoffFigures {
 /** Adds the speeds of the take-off, which depend on mass and configuration alone. */
 export function withTakeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSituation {
   const table = situation.table as TakeoffData | undefined;
-  const noTable = {
-    ok: false,
-    reason: { code: 'no-table', parameters: { table: 'take-off', configuration: situation.configuration } },
-  } as const;
-  const speeds =
-    table === undefined
-      ? { liftOff: noTable, tableLiftOff: noTable, atScreen: noTable }
-      : {
-          liftOff: flownSpeed(situation, table.liftOffSpeed, 'lift-off speed', addition_kt),
-          tableLiftOff: tableSpeed(situation, table.liftOffSpeed, 'lift-off speed'),
-          atScreen: flownSpeed(situation, table.speedAtScreenHeight, '50 ft speed', addition_kt),
-        };
-  return { ...situation, table, ...speeds, hasAddition: addition_kt > 0 };
+  return { ...situation, table, ...takeoffSpeeds(situation, table, addition_kt), hasAddition: addition_kt > 0 };
+}
+
+type TakeoffSpeeds = Pick<TakeoffSituation, 'liftOff' | 'tableLiftOff' | 'atScreen'>;
+
+function takeoffSpeeds(situation: Situation, table: TakeoffData | undefined, addition_kt: number): TakeoffSpeeds {
+  if (table === undefined) {
+    const parameters = { table: 'take-off', configuration: situation.configuration };
+    const none = { ok: false, reason: { code: 'no-table', parameters } } as const;
+    return { liftOff: none, tableLiftOff: none, atScreen: none };
+  }
+  return {
+    liftOff: flownSpeed(situation, table.liftOffSpeed, 'lift-off speed', addition_kt),
+    tableLiftOff: tableSpeed(situation, table.liftOffSpeed, 'lift-off speed'),
+    atScreen: flownSpeed(situation, table.speedAtScreenHeight, '50 ft speed', addition_kt),
+  };
+}
+
+/**
+ * The same situation at other masses, one after the other: a single copy is loaded again for each, because copying so
+ * many fields costs as much as the take-off itself. What it returns holds until the next mass.
+ */
+export function takeoffAtMasses(
+  situation: TakeoffSituation,
+  addition_kt: number,
+): (mass_kg: number) => TakeoffSituation {
+  const loaded: { -readonly [K in keyof TakeoffSituation]: TakeoffSituation[K] } = { ...situation };
+  return (mass_kg) => {
+    loaded.mass_kg = mass_kg;
+    const { liftOff, tableLiftOff, atScreen } = takeoffSpeeds(loaded, loaded.table, addition_kt);
+    loaded.liftOff = liftOff;
+    loaded.tableLiftOff = tableLiftOff;
+    loaded.atScreen = atScreen;
+    return loaded;
+  };
 }
 
 /** The corrected take-off distance of the day; break-evens come through here as well. */

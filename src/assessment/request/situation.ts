@@ -92,6 +92,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
+  /** By flap setting, as tables that are read. */
+  readonly calibrations: ReadonlyMap<string, Table<'kcas'>>;
   /** Whether any table or chart of this phase runs along density altitude. */
   readonly readsDensityAltitude: boolean;
   /** What the set says of today's surface. */
@@ -140,6 +142,12 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     table,
     screen_m: table === undefined ? 50 * 0.3048 : inUnit(table.screenHeight, 'mHeight'),
     climb,
+    calibrations: new Map(
+      data.calibrations.flatMap(({ flap: each }) => {
+        const calibration = calibrationTable(data, each);
+        return calibration === undefined ? [] : [[each, calibration] as const];
+      }),
+    ),
     readsDensityAltitude: read.some((figures) => figures !== undefined && runsAlong(figures, 'densityAltitude')),
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
@@ -325,7 +333,7 @@ function speedAt(
 
 /** An indicated airspeed through the data's own calibration for that flap; none without one. */
 export function calibrated(situation: Situation, flap: string, kias: number): number | undefined {
-  const calibration = calibrationTable(situation.data, flap);
+  const calibration = situation.calibrations.get(flap);
   const reading = calibration === undefined ? undefined : bracketCalibration(calibration, kias);
   return reading?.ok === true ? interpolateCell(reading.bracket) : undefined;
 }
