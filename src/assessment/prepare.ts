@@ -5,9 +5,9 @@ import { explainTakeoff, takeoffAdditionOf, takeoffSituationOf } from './assess-
 import { guarded } from './guarded.ts';
 import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
 import type { Overrides } from './kernel/distance-chain.ts';
-import { landingFigures } from './kernel/landing-kernel.ts';
+import { judgeLandingDistance, landingFigures } from './kernel/landing-kernel.ts';
 import { callThrough } from './kernel/step.ts';
-import { takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
+import { judgeTakeoffDistance, takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
@@ -50,6 +50,8 @@ export interface Prepared<T> {
    * where that wind has no direction.
    */
   compare(conditions: Conditions, changes?: Changes): Comparison;
+  /** The distance criterion alone, as `compare` gives it; none where the conditions are refused. */
+  compareDistance(conditions: Conditions, changes?: Changes): Comparison['criteria'][number] | undefined;
   /** Explained: the same figures with words and working. */
   assess(weather: Weather): ReadResult<T>;
 }
@@ -111,6 +113,12 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
           const loaded = mass_kg === undefined ? situation : atMass(mass_kg);
           return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
         }),
+      compareDistance: (conditions, changes = unchanged) =>
+        comparison(conditions, situation, changes, () => {
+          const { mass_kg } = changes;
+          const loaded = mass_kg === undefined ? situation : atMass(mass_kg);
+          return [judgeTakeoffDistance(loaded, conditions, overridesOf(changes))];
+        }).criteria[0],
       assess: (weather) =>
         again(read.value, weather, readTakeoffRequest, (each) =>
           explainTakeoff(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -142,6 +150,12 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
           const loaded = mass_kg === undefined ? situation : { ...situation, mass_kg };
           return landingFigures(callThrough, loaded, conditions, addition_kt, overridesOf(changes)).judged;
         }),
+      compareDistance: (conditions, changes = unchanged) =>
+        comparison(conditions, situation, changes, () => {
+          const { mass_kg } = changes;
+          const loaded = mass_kg === undefined ? situation : { ...situation, mass_kg };
+          return [judgeLandingDistance(loaded, conditions, addition_kt, overridesOf(changes))];
+        }).criteria[0],
       assess: (weather) =>
         again(read.value, weather, readLandingRequest, (each) =>
           explainLanding(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -152,10 +166,7 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
 
 /** The factors among the changes; the mass is a matter of the situation. */
 function overridesOf({ surfaceFactor, techniqueFactor }: Changes): Overrides {
-  return {
-    ...(surfaceFactor === undefined ? {} : { surfaceFactor }),
-    ...(techniqueFactor === undefined ? {} : { techniqueFactor }),
-  };
+  return { surfaceFactor, techniqueFactor };
 }
 
 function demandChanges({ mass_kg, surfaceFactor, techniqueFactor }: Changes): void {

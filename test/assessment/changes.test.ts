@@ -54,6 +54,15 @@ describe('changes to a prepared assessment', () => {
     expect(distanceOf('takeoff', { surfaceFactor: 1.294 })?.verdict).toBe('outside');
   });
 
+  it.each(['takeoff', 'landing'] as const)('give the distance of a %s alone as among all criteria', (phase) => {
+    const one = prepared(phase);
+    for (const changes of [{}, { mass_kg: 900 }, { techniqueFactor: 1.2, surfaceFactor: 1.4 }])
+      expect(one.compareDistance(day, changes)).toEqual(
+        one.compare(day, changes).criteria.find(({ id }) => id === `${phase}-distance`),
+      );
+    expect(one.compareDistance(day, { mass_kg: 1 })).toBeUndefined();
+  });
+
   it('leave the prepared request as it was', () => {
     const one = prepared('takeoff');
     const before = one.compare(day);

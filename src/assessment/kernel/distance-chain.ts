@@ -63,10 +63,10 @@ export interface Chain {
 
 /** What a break-even holds instead of what the day gives. */
 export interface Overrides {
-  readonly wind_kt?: number;
-  readonly surfaceFactor?: number;
+  readonly wind_kt?: number | undefined;
+  readonly surfaceFactor?: number | undefined;
   /** How much longer than the manual's figure the pilot takes. */
-  readonly techniqueFactor?: number;
+  readonly techniqueFactor?: number | undefined;
 }
 
 /** A factor printed for one step says nothing credible of so many; beyond this there is no figure (policy). */

@@ -149,6 +149,23 @@ export function takeoffFigures(
 /** The greatest factor that a surface may have on a distance. */
 const greatestFactor = 5;
 
+/** The distance criterion alone, the same as among all of them. */
+export function judgeTakeoffDistance(
+  situation: TakeoffSituation,
+  conditions: Conditions,
+  overrides: Overrides,
+): Judged {
+  // What first principles may take away rests on more than the distance.
+  if (situation.policies.firstPrinciples === 'more adverse') {
+    const { judged } = takeoffFigures(callThrough, situation, conditions, overrides);
+    return judged.find(({ id }) => id === 'takeoff-distance') as Judged;
+  }
+  const air = airOf(callThrough, situation, conditions);
+  const wind = windOf(callThrough, situation, conditions);
+  const chain = takeoffChain(callThrough, situation, air, wind.inTables_kt, overrides);
+  return takeoffSafety(callThrough, situation, chain).judged;
+}
+
 /** What a longer ground roll changes. */
 const restsOnDistance: ReadonlySet<Judged['id']> = new Set(['takeoff-run', 'takeoff-distance', 'obstacle']);
 

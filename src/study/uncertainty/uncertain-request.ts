@@ -59,7 +59,6 @@ export function distanceModel(
 ): (values: ArrayLike<number>) => number | undefined {
   const today = weatherOf(request);
   const dewPoint = request.policies?.humidity === 'virtual temperature' ? today.dewPoint_degC : undefined;
-  const criterion = prepared.compare(today).criteria.findIndex(({ id }) => id.endsWith('-distance'));
   const placeOf = (...ids: UncertainInputId[]) => inputs.findIndex(({ name }) => ids.includes(name));
   // Looked up once: this runs ten thousand times.
   const place = {
@@ -105,7 +104,7 @@ export function distanceModel(
       dewPoint_degC: dewPoint === undefined ? undefined : dewPoint + temperature_degC - today.temperature_degC,
       pressure: isQnh ? { qnh_hPa: pressureThen } : { qfe_hPa: pressureThen },
     };
-    const distance_m = prepared.compare(conditions, changesOf(values)).criteria[criterion]?.unroundedValue;
+    const distance_m = prepared.compareDistance(conditions, changesOf(values))?.unroundedValue;
     return distance_m === undefined ? undefined : distance_m - at(values, place.runway, 0);
   };
 }
