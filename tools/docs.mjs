@@ -1,14 +1,18 @@
-// Builds the documentation into site/ and looks for equations that did not parse: they leave a mark on the page, not an error.
+// Builds the documentation into site/: first the pages of the formula register, then TypeDoc, then a look through the
+// result for equations that did not parse, dead links and links to other hosts.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
-import path from 'node:path';
+import { writeRegisterPages } from './register-pages.mjs';
+import { siteFaults } from './site-links.mjs';
 
+await writeRegisterPages();
 const { status } = spawnSync('node_modules/.bin/typedoc', ['--options', 'tools/typedoc.mjs', '--logLevel', 'Warn'], {
   stdio: 'inherit',
 });
-const pages = status === 0 ? fs.readdirSync('site', { recursive: true }).filter((file) => file.endsWith('.html')) : [];
-const broken = pages.filter((file) => fs.readFileSync(path.join('site', file), 'utf8').includes('katex-error'));
-
-for (const file of broken) console.error(`site/${file}: an equation does not parse`);
-if (status !== 0 || pages.length === 0 || broken.length > 0) process.exitCode = 1;
-else console.log(`${pages.length} pages`);
+if (status === 0) {
+  const faults = siteFaults('site');
+  for (const fault of faults) console.error(`site/${fault}`);
+  const pages = fs.readdirSync('site', { recursive: true }).filter((file) => file.endsWith('.html'));
+  console.log(`${pages.length} pages`);
+  if (faults.length > 0 || pages.length === 0) process.exitCode = 1;
+} else process.exitCode = 1;

@@ -1,61 +1,23 @@
 // What the register holds, folder by folder: formulas, sources, check values, and how far our figures are from the
-// published ones at most. With --json the same as JSON. Ends with code 1 if a figure is outside its tolerance.
-import { bundled } from './bundled.mjs';
+// published ones at most. With --formulas every formula with all its figures, with --json the same as JSON. Ends with
+// code 1 if a figure is outside its tolerance.
+import { agreement, foldersOf, registerData, summary } from './register-data.mjs';
+import { formulaText } from './register-text.mjs';
 
-const { checkValues, compareCheckValues, formulaRecords } = await bundled(
-  'register',
-  `export * from './register/index.ts';`,
-);
-
-/** @type {Readonly<Record<string, 'published' | 'defined' | 'independent'>>} */
-const kindOfOrigin = {
-  'printed-table': 'published',
-  'worked-example': 'published',
-  'official-test-values': 'published',
-  definition: 'defined',
-  'common-practice': 'defined',
-  'independent-program': 'independent',
-};
-/** A tie of the printed rounding must not count as outside on the last bit of a double. */
-const agreement = 1 + 1e-9;
-
-const folderOf = (id) => id.slice(0, id.indexOf('.'));
-const rows = compareCheckValues(formulaRecords, checkValues);
-const originOf = new Map(checkValues.map((value) => [`${value.record} ${value.id}`, kindOfOrigin[value.origin]]));
-
-function summary(isIn) {
-  const records = formulaRecords.filter(({ id }) => isIn(id));
-  const values = checkValues.filter(({ record }) => isIn(record));
-  const figures = rows.filter(({ record }) => isIn(record));
-  const counted = (list, kindOf) => {
-    const counts = { published: 0, defined: 0, independent: 0 };
-    for (const each of list) counts[kindOf(each)] += 1;
-    return counts;
-  };
-  const cited = [...records.flatMap(({ citations }) => citations), ...values.map(({ citation }) => citation)];
-  const largest = figures.reduce(
-    (worst, row) => (worst === undefined || row.share > worst.share ? row : worst),
-    undefined,
-  );
-  return {
-    formulas: records.length,
-    formulasWithCheckValues: records.filter((record) => record.checkValues === 'published').length,
-    sources: new Set(cited.map(({ source }) => source)).size,
-    checkValues: counted(values, ({ origin }) => kindOfOrigin[origin]),
-    figures: counted(figures, ({ record, checkValue }) => originOf.get(`${record} ${checkValue}`)),
-    largestResidual: largest ?? null,
-  };
-}
-
-const folders = [...new Set(formulaRecords.map(({ id }) => folderOf(id)))].map((folder) => ({
+const data = await registerData();
+const { formulas } = data;
+const folders = foldersOf(formulas).map((folder) => ({
   folder,
-  ...summary((id) => folderOf(id) === folder),
+  ...summary(formulas.filter((formula) => formula.folder === folder)),
 }));
-const report = { folders, total: summary(() => true) };
+const report = { folders, total: summary(formulas) };
+const rows = formulas.flatMap(({ checkValues }) => checkValues.flatMap(({ figures }) => figures));
 const outside = rows.filter(({ share }) => !(share <= agreement));
+const isWhole = process.argv.includes('--formulas');
 
-if (process.argv.includes('--json')) console.log(JSON.stringify(report, null, 2));
+if (process.argv.includes('--json')) console.log(isWhole ? JSON.stringify(data) : JSON.stringify(report, null, 2));
 else {
+  if (isWhole) for (const formula of formulas) console.log(formulaText(formula, data));
   const percent = (row) => (row === null ? '' : `${(row.share * 100).toFixed(1)} %`);
   const cells = ({
     folder,

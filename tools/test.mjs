@@ -18,6 +18,7 @@ const steps = [
   ['Package', 'node tools/package.mjs'],
   ['Public types', 'node tools/api.mjs'],
   ['Examples', 'node tools/examples.mjs'],
+  ['Documentation', 'node tools/docs.mjs'],
   [
     'Tests',
     `vitest run --config tools/vitest.config.ts --coverage --reporter=default --reporter=json --outputFile.json=${report}`,

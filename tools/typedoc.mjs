@@ -1,28 +1,28 @@
-// Options of TypeDoc; a module because the loader of the mathematics is a function.
+// Options of TypeDoc; a module because plugins and the loader of the mathematics are functions.
 import fs from 'node:fs';
 import { katex } from '@mdit/plugin-katex';
 import { OptionDefaults } from 'typedoc';
 import { entries } from './entries.mjs';
+import {
+  addressesOfFiles,
+  inOrderOfLinks,
+  linkAcrossFolders,
+  linkRecords,
+  reachableCode,
+  scrollBoxes,
+  searchWords,
+  sidebarGroups,
+} from './typedoc-plugins.mjs';
 
-const documents = ['docs/guides', 'docs/decisions'].filter(
-  (folder) => fs.existsSync(folder) && fs.readdirSync(folder).some((file) => file.endsWith('.md')),
-);
-
-/**
- * A link may name an export of another folder (`{@link DomainError}`) that its file does not import.
- * @param {import('typedoc').Application} app
- */
-function linkAcrossFolders(app) {
-  app.converter.addUnknownSymbolResolver(({ moduleSource, symbolReference }, reflection) => {
-    const names = symbolReference?.path?.map(({ path: name }) => name) ?? [];
-    if (moduleSource !== undefined || names.length !== 1) return undefined;
-    const modules = reflection.project.children ?? [];
-    const target = modules
-      .flatMap((module) => module.children ?? [])
-      .find((child) => child.name === names[0] && !child.isReference());
-    return target && { target };
-  });
-}
+const register = '.cache/docs/register';
+const topics = fs.readdirSync(register).filter((file) => file.endsWith('.md') && file !== 'index.md');
+const indexes = ['index.md', 'access.md', 'sources.md'];
+const documents = [
+  ...inOrderOfLinks('docs/guides', 'the-job.md'),
+  ...[...new Set([...indexes, ...topics.sort()])].map((file) => `${register}/${file}`),
+  'docs/decisions/*.md',
+  'DEVELOPERS.md',
+];
 
 /** @type {import('typedoc').TypeDocOptions & Record<string, unknown>} */
 export default {
@@ -30,12 +30,22 @@ export default {
   tsconfig: '../tsconfig.json',
   entryPoints: entries.map(({ source }) => `../${source}`),
   out: '../site',
-  readme: fs.existsSync('README.md') ? '../README.md' : 'none',
-  projectDocuments: documents.map((folder) => `../${folder}/*.md`),
-  plugin: [linkAcrossFolders],
+  readme: '../README.md',
+  projectDocuments: documents.map((file) => `../${file}`),
+  plugin: [linkAcrossFolders, addressesOfFiles, sidebarGroups, linkRecords, reachableCode, searchWords],
+  router: 'place',
+  customCss: '../docs/site.css',
   blockTags: [...OptionDefaults.blockTags, '@record'],
   // MathML needs no style sheet and no fonts.
-  markdownItLoader: (markdownIt) => markdownIt.use(katex, { output: 'mathml' }),
+  markdownItLoader: (markdownIt) => markdownIt.use(katex, { output: 'mathml' }).use(scrollBoxes),
+  searchInDocuments: true,
+  searchInComments: true,
+  navigation: { includeGroups: true },
+  groupOrder: ['Guides', 'Formula register', 'API', 'Decisions', '*'],
+  // The types are a step of their own in the tests.
+  skipErrorChecking: true,
+  // Members that the platform's own types declare would bring links to other hosts.
+  excludeExternals: true,
   excludePrivate: true,
   disableSources: true,
   hideGenerator: true,

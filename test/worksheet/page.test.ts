@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkValues, formulaMathml, formulaRecords } from '../../src/register/index.ts';
 import { worksheet, worksheetHtml } from '../../src/worksheet/index.ts';
 import { landing, takeoff } from '../assessment/scenario.ts';
-import { browser, isBrowserMissing } from './browser.ts';
+import { browser, isBrowserMissing } from '../browser.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
