@@ -19,6 +19,7 @@ const steps = [
   ['Public types', 'node tools/api.mjs'],
   ['Examples', 'node tools/examples.mjs'],
   ['Documentation', 'node tools/docs.mjs'],
+  ['Notebooks', 'node tools/notebooks.mjs'],
   [
     'Tests',
     `vitest run --config tools/vitest.config.ts --coverage --reporter=default --reporter=json --outputFile.json=${report}`,

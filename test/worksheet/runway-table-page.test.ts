@@ -6,7 +6,7 @@ import { type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/i
 import { runwayTableHtml } from '../../src/worksheet/index.ts';
 import { sentenceHtml } from '../../src/worksheet/markup.ts';
 import { type Changes, landingRequest, takeoffRequest } from '../assessment/scenario.ts';
-import { browser, isBrowserMissing } from './browser.ts';
+import { browser, isBrowserMissing } from '../browser.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const kg = (value: number, loading?: string) => ({
