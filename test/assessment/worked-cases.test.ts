@@ -160,6 +160,7 @@ describe('soft grass in spring', () => {
   it('stands on the page as rebuilt', () => {
     says(
       `pressure altitude **${Math.round(by.pressureAltitude_ft)} ft**`,
+      `uphill ${by.slope_percent.toFixed(1)} %`,
       `headwind used **${by.used.toFixed(1)} kt**`,
       `crosswind **${up(by.crosswind)} kt** of 14 kt`,
       ...Object.values(by.stairs).map((metres) => `| ${tenth(metres).toFixed(1)} m |`),
@@ -275,6 +276,8 @@ describe('a short runway between trees in summer', () => {
       `| ${tenth(departure.stairs.slope).toFixed(1)} m | no credit |`,
       `| ${tenth(departure.stairs['safety factor']).toFixed(1)} m | ${tenth(arrival.stairs['safety factor']).toFixed(1)} m |`,
       `**${up(arrival.stairs['safety factor'])} m** of ${down(arrival.available_m)} m`,
+      `uphill ${departure.slope_percent.toFixed(1)} %`,
+      `Headwind used **${departure.used.toFixed(1)} kt**, crosswind **${up(departure.crosswind)} kt** of 19 kt`,
       `takes ${up(arrival.lost_m)} m off`,
       `**${up(departure.stairs['safety factor'])} m** of 700 m`,
       `**${down(departure.achieved_percent, 10)} %** against ${up(trees?.required_percent as number, 10)} %`,
@@ -382,6 +385,9 @@ describe('gusts across a paved runway', () => {
       `ressure altitude **${thousands(Math.round(departure.pressureAltitude_ft))} ft**`,
       `headwind used **${departure.used.toFixed(1)} kt**`,
       `crosswind **${up(departure.crosswind)} kt**`,
+      `of the ${down(14 * Math.cos((42 * Math.PI) / 180))} kt that the mean direction shows`,
+      `where the mean direction shows ${up(24 * Math.sin((42 * Math.PI) / 180))} kt`,
+      `uphill ${departure.slope_percent.toFixed(1)} %`,
       `**${arrival.approach_kias} KIAS**`,
       `${arrival.approach_kcas.toFixed(1)} KCAS`,
       `| ${tenth(departure.stairs.manual).toFixed(1)} m | ${tenth(arrival.stairs.manual).toFixed(1)} m |`,
