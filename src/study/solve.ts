@@ -64,9 +64,11 @@ export function solve({ request, input, favourable, adverse, step = stepOf(input
   const end = adverse * sign;
   const fromToday = today !== undefined && today * sign <= end && isWithin(today * sign);
   const begin = (fromToday ? today : favourable) * sign;
-  const stops = Array.from({ length: strides + 1 }, (_, i) =>
-    i === strides ? end : begin + ((end - begin) * i) / strides,
-  );
+  // On whole steps, so that the bisection between two of them ends on one.
+  const stops = Array.from({ length: strides + 1 }, (_, i) => {
+    if (i === 0 || i === strides) return i === 0 ? begin : end;
+    return Math.max(begin, roundDown(begin + ((end - begin) * i) / strides, step));
+  });
   const first = stops.findIndex(isWithin);
   const search: Search = { input, sign, step, from: begin, to: end, tried };
   if (first < 0) {
@@ -79,6 +81,9 @@ export function solve({ request, input, favourable, adverse, step = stepOf(input
   const not = stops[turn] as number;
   const found = greatestWithin({ from: stops[turn - 1] as number, to: not, step }, verdictAt);
   let value = found.value as number;
+  // Today's value need not be a whole step: what is printed is, on the side that needs less.
+  const whole = roundDown(value, step);
+  if (whole < value && isWithin(whole)) value = whole;
   // The bisection stops a little short of where the verdict turns; that may be just short of a whole step.
   const next = () => Math.min(not, roundDown(value, step) + step);
   while (next() < not && isWithin(next())) value = next();
