@@ -396,6 +396,11 @@ export const bibliography = {
     publisher: 'none',
     edition: 'none',
   },
+  'second-computations': {
+    title: 'Second computations: figures of programs written apart from the library',
+    publisher: 'The groundroll authors',
+    edition: 'this version; no published figures, and counted apart from those',
+  },
   groundroll: {
     title: 'groundroll, documented policies and derivations',
     publisher: 'The groundroll authors',
