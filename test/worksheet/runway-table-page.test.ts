@@ -1,5 +1,4 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/index.ts';
@@ -8,7 +7,6 @@ import { sentenceHtml } from '../../src/worksheet/markup.ts';
 import { type Changes, landingRequest, takeoffRequest } from '../assessment/scenario.ts';
 import { browser, isBrowserMissing } from '../browser.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const kg = (value: number, loading?: string) => ({
   mass: { value, unit: 'kg' as const },
   ...(loading === undefined ? {} : { loading }),
@@ -156,7 +154,7 @@ describe.skipIf(isBrowserMissing)('the page of a runway distance table in a brow
     const complaints: string[] = [];
     page.on('console', (message) => complaints.push(message.text()));
     await page.setContent(runwayTableHtml(cases[1][1]));
-    await page.evaluate(axe);
+    await page.evaluate(axe.source);
     const { violations } = (await page.evaluate('axe.run()')) as { violations: { id: string }[] };
     expect(violations.map(({ id }) => id)).toEqual([]);
     expect(complaints).toEqual([]);
