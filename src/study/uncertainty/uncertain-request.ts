@@ -6,7 +6,9 @@ import type { UncertainQuantity } from './propagate.ts';
 import { inputUncertainties, type UncertainInputId } from './uncertain-inputs.ts';
 
 /** One uncertain input of this request, with what it is stated as. */
-export type UncertainInput = UncertainQuantity & { readonly name: UncertainInputId };
+export interface UncertainInput extends UncertainQuantity {
+  readonly name: UncertainInputId;
+}
 
 /** How each input may differ where the caller says so; `none` leaves it out. */
 export type UncertaintiesGiven = { readonly [K in UncertainInputId]?: Distribution | 'none' };
