@@ -103,20 +103,20 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   const read = readTakeoffRequest(request);
   if (!read.ok) return read;
   const situation = takeoffSituationOf(read.value);
-  const atMass = takeoffAtMasses(situation, takeoffAdditionOf(read.value));
+  const atMasses = takeoffAtMasses(situation, takeoffAdditionOf(read.value));
   return {
     ok: true,
     value: {
       compare: (conditions, changes = unchanged) =>
         comparison(conditions, situation, changes, () => {
           const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : atMass(mass_kg);
+          const loaded = mass_kg === undefined ? situation : atMasses.whole(mass_kg);
           return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
         }),
       compareDistance: (conditions, changes = unchanged) =>
         comparison(conditions, situation, changes, () => {
           const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : atMass(mass_kg);
+          const loaded = mass_kg === undefined ? situation : atMasses.distanceAlone(mass_kg);
           return [judgeTakeoffDistance(loaded, conditions, overridesOf(changes))];
         }).criteria[0],
       assess: (weather) =>

@@ -55,16 +55,17 @@ function takeoffSpeeds(situation: Situation, table: TakeoffData | undefined, add
   };
 }
 
-/**
- * The same situation at other masses, one after the other: a single copy is loaded again for each, because copying so
- * many fields costs as much as the take-off itself. What it returns holds until the next mass.
- */
-export function takeoffAtMasses(
-  situation: TakeoffSituation,
-  addition_kt: number,
-): (mass_kg: number) => TakeoffSituation {
+/** The same situation at other masses, one after the other. What either returns holds until the next mass. */
+export interface TakeoffAtMasses {
+  readonly whole: (mass_kg: number) => TakeoffSituation;
+  /** For the distance alone, which needs no speeds where nothing is added to them. */
+  readonly distanceAlone: (mass_kg: number) => TakeoffSituation;
+}
+
+/** A single copy is loaded again for each mass, because copying so many fields costs as much as the take-off itself. */
+export function takeoffAtMasses(situation: TakeoffSituation, addition_kt: number): TakeoffAtMasses {
   const loaded: { -readonly [K in keyof TakeoffSituation]: TakeoffSituation[K] } = { ...situation };
-  return (mass_kg) => {
+  const whole = (mass_kg: number) => {
     loaded.mass_kg = mass_kg;
     const { liftOff, tableLiftOff, atScreen } = takeoffSpeeds(loaded, loaded.table, addition_kt);
     loaded.liftOff = liftOff;
@@ -72,7 +73,18 @@ export function takeoffAtMasses(
     loaded.atScreen = atScreen;
     return loaded;
   };
+  const needsSpeeds = situation.hasAddition || situation.policies.firstPrinciples === 'more adverse';
+  const withoutSpeeds = (mass_kg: number) => {
+    loaded.mass_kg = mass_kg;
+    loaded.liftOff = notRead;
+    loaded.tableLiftOff = notRead;
+    loaded.atScreen = notRead;
+    return loaded;
+  };
+  return { whole, distanceAlone: needsSpeeds ? whole : withoutSpeeds };
 }
+
+const notRead: SpeedReading = { ok: false, reason: { code: 'mark-not-known', parameters: {} } };
 
 /** The corrected take-off distance of the day; break-evens come through here as well. */
 export function takeoffChain(
