@@ -71,6 +71,13 @@ describe('the approach path', () => {
     expect(codes(assessment.reasons)).toContain('approach-loss');
   });
 
+  it('leaves no distance, never less than none, where an obstacle takes more than there is', () => {
+    const tall = landing('landing-28', { 'runway.obstacles.0.height': { value: 60, unit: 'mHeight' } });
+    const { verdict, limit, value, margin } = judged(tall, 'landing-distance');
+    expect([verdict, limit, margin]).toEqual(['outside', 0, -(value as number)]);
+    expect(said(tall.reasons, 'approach-loss')?.['lost_m']).toBeGreaterThan(830);
+  });
+
   it('says that the decision falls before the threshold where no go-around clears what stands ahead', () => {
     expect(codes(landing('landing-10').hazards)).toContain('hazard-commits-before-threshold');
     expect(codes(landing('landing-28').hazards)).not.toContain('hazard-commits-before-threshold');

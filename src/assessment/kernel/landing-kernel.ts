@@ -187,7 +187,8 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
   const { runway, set, safety, table } = situation;
   const lost = lostOnApproach(r, situation);
   const lost_m: number = lost.lost_m;
-  const available_m = runway.lda_m - lost_m;
+  // Where the path reaches the height of the table beyond the runway, none of it is available; the loss is stated in full.
+  const available_m = Math.max(0, runway.lda_m - lost_m);
   const isUnfactored = safety === 'none' || table?.includes.safetyFactor === true;
   if (safety === 'none') r.decide('safety-factor-none', {});
   else if (isUnfactored) r.decide('safety-factor-included', {});
