@@ -7,6 +7,11 @@ import { root } from './packed.ts';
 const folder = path.join(root, 'schemas');
 const files = fs.readdirSync(folder).filter((file) => file.endsWith('.json'));
 
+function compiled(schema: object) {
+  const formats = { date: /^\d{4}-\d{2}-\d{2}$/ };
+  return new Ajv({ strict: true, strictTypes: false, strictTuples: false, allErrors: true, formats }).compile(schema);
+}
+
 describe('the JSON Schemas', () => {
   it('are shipped', () => expect(files).toContain('performance-data.json'));
 
@@ -28,13 +33,7 @@ describe('the JSON Schemas', () => {
     'accept what the readers read: %s, %s',
     (kind, file) => {
       const schema = JSON.parse(fs.readFileSync(path.join(folder, `${kind}.json`), 'utf8'));
-      const ajv = new Ajv({
-        strict: true,
-        strictTypes: false,
-        strictTuples: false,
-        formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
-      });
-      const validate = ajv.compile(schema);
+      const validate = compiled(schema);
       validate(JSON.parse(fs.readFileSync(path.join(root, 'examples', kind, file), 'utf8')));
       expect(validate.errors).toBeNull();
     },
@@ -48,13 +47,7 @@ describe('the JSON Schemas', () => {
       );
       const kind = /^groundroll\/([a-z-]+)\//.exec(request.schema)?.[1];
       const schema = JSON.parse(fs.readFileSync(path.join(folder, `${kind}.json`), 'utf8'));
-      const ajv = new Ajv({
-        strict: true,
-        strictTypes: false,
-        strictTuples: false,
-        formats: { date: /^\d{4}-\d{2}-\d{2}$/ },
-      });
-      const validate = ajv.compile(schema);
+      const validate = compiled(schema);
       validate(request);
       expect([file, validate.errors]).toEqual([file, null]);
     }
