@@ -51,3 +51,5 @@ export const axisFacts: Readonly<Record<AxisQuantity, AxisFacts>> = {
   indicatedAirspeed: { words: 'indicated airspeed', readingUnit: 'kias', units: ['kias'] },
   height: { words: 'height above the surface', readingUnit: 'mHeight', units: ['ftHeight', 'mHeight'] },
 };
+
+export const axisQuantities = Object.keys(axisFacts) as readonly AxisQuantity[];

@@ -1,6 +1,15 @@
 import type { PerformanceData } from './performance-data.ts';
-import { bracketTable, type TableReading } from './read-table.ts';
+import { type PreparedTable, prepareTable } from './prepared-table.ts';
+import type { ReadingMode } from './reading-mode.ts';
 import type { Table } from './table.ts';
+
+/** Never extrapolated, at neither end. */
+const within: ReadingMode = {
+  favourableEdge: 'refuse',
+  between: 'interpolate',
+  worse: 'greater',
+  highIsFavourable: ['headwind'],
+};
 
 /** The calibration of one flap setting as a table on indicated airspeed; none if the data have none for that flap. */
 export function calibrationTable(data: PerformanceData, flap: string): Table<'kcas'> | undefined {
@@ -14,11 +23,8 @@ export function calibrationTable(data: PerformanceData, flap: string): Table<'kc
   };
 }
 
-/** Where a calibration is read; it is never extrapolated, at neither end. */
-export function bracketCalibration(table: Table<'kcas'>, speed_kias: number): TableReading {
-  return bracketTable(
-    table,
-    { indicatedAirspeed: speed_kias },
-    { favourableEdge: 'refuse', between: 'interpolate', worse: 'greater', highIsFavourable: ['headwind'] },
-  );
+/** As `calibrationTable`, ready for many readings. */
+export function preparedCalibration(data: PerformanceData, flap: string): PreparedTable | undefined {
+  const table = calibrationTable(data, flap);
+  return table === undefined ? undefined : prepareTable(table, within);
 }

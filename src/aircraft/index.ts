@@ -1,5 +1,5 @@
 export { type AxisQuantity, type AxisUnit, axisFacts } from './axis.ts';
-export { bracketCalibration, calibrationTable } from './calibrate.ts';
+export { calibrationTable, preparedCalibration } from './calibrate.ts';
 export type { Chart, ChartCurve, ChartPoint, ChartScale, CurvePanel, GuidePanel } from './chart.ts';
 export { type ClimbIncrementInputs, climbIncrement } from './climb-increment.ts';
 export { type ClimbProgress, type ClimbProgressInputs, climbProgress } from './climb-progress.ts';
@@ -30,16 +30,11 @@ export type {
   WindValue,
 } from './performance-data.ts';
 export { type Finding, plausibilityFindings } from './plausibility.ts';
+export { type PreparedTable, prepareTable } from './prepared-table.ts';
 export type { PrintedExample } from './printed-example.ts';
 export { type CallPanel, type ChartReading, type NoChartReading, readChart } from './read-chart.ts';
 export { type PerformanceDataResult, readPerformanceData } from './read-performance-data.ts';
-export {
-  bracketTable,
-  type NoReading,
-  type ReadingMode,
-  type TableBracket,
-  type TablePoint,
-  type TableReading,
-} from './read-table.ts';
+export { bracketPrepared, bracketTable, type NoReading, type TablePoint, type TableReading } from './read-table.ts';
+export type { ReadingMode } from './reading-mode.ts';
 export type { Cell, Cells, CellUnit, FuelUnit, Table, TableAxis } from './table.ts';
 export { type ExampleRow, verifyExamples } from './verify-examples.ts';

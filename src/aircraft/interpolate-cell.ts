@@ -1,15 +1,15 @@
 import { DomainError } from '../units/index.ts';
 
-/** Inputs of {@link interpolateCell}; one entry of `lower`, `upper` and `at` per axis. */
+/** Inputs of {@link interpolateCell}; one entry of `lower`, `upper` and `at` per axis, of which a table has up to four. */
 export interface InterpolateCellInputs {
   /** The printed axis values at or below the point, in the table's units. */
-  readonly lower: readonly number[];
+  readonly lower: ArrayLike<number>;
   /** The printed axis values at or above the point; equal to `lower` where the point lies on a printed value. */
-  readonly upper: readonly number[];
+  readonly upper: ArrayLike<number>;
   /** Where the table is read, in the table's units. */
-  readonly at: readonly number[];
+  readonly at: ArrayLike<number>;
   /** The printed figures around the point, the last axis running fastest, lower before upper: two per axis, multiplied. */
-  readonly corners: readonly number[];
+  readonly corners: ArrayLike<number>;
 }
 
 /**
@@ -27,27 +27,70 @@ export interface InterpolateCellInputs {
  * interpolateCell({ lower: [2000], upper: [3000], at: [2500], corners: [1115, 1230] }) // => 1172.5
  */
 export function interpolateCell(x: InterpolateCellInputs): number {
-  const { lower, upper, at, corners } = x;
-  demandFit('corners', corners.length, 2 ** at.length);
-  const figures = corners.slice();
-  for (let axis = at.length - 1; axis >= 0; axis -= 1) {
-    const [x0, x1, x2] = [at[axis], lower[axis], upper[axis]] as [number, number, number];
-    if (!(x0 >= x1 && x0 <= x2)) throw outside(axis, x0, x1, x2);
-    const share = x2 === x1 ? 0 : (x0 - x1) / (x2 - x1);
-    // Half as many figures after each axis, written over the ones that they come from.
-    for (let i = 0; i < 2 ** axis; i += 1) {
-      const [y1, y2] = [figures[2 * i], figures[2 * i + 1]] as [number, number];
-      figures[i] = y1 + (y2 - y1) * share;
-    }
-  }
-  const figure = figures[0] as number;
-  if (!Number.isFinite(figure)) throw outside(0, figure, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+  const { at, corners } = x;
+  if (at.length > mostAxes) demandFit('at', at.length, mostAxes, 'a table has up to four axes');
+  demandFit('corners', corners.length, 1 << at.length, 'two figures per axis, multiplied');
+  const figure = between(x);
+  if (!Number.isFinite(figure)) throw outside('corners', figure, Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
   return figure;
 }
 
-function demandFit(parameter: string, received: number, wanted: number): void {
+const mostAxes = 4;
+
+/** Written out for each number of axes: lists for what is halfway cost more than the arithmetic. */
+function between(x: InterpolateCellInputs): number {
+  const { corners } = x;
+  switch (x.at.length) {
+    case 0:
+      return corners[0] as number;
+    case 1:
+      return alongOne(corners, 0, shareOn(x, 0));
+    case 2: {
+      const second = shareOn(x, 1);
+      return alongTwo(corners, 0, shareOn(x, 0), second);
+    }
+    case 3: {
+      const third = shareOn(x, 2);
+      const second = shareOn(x, 1);
+      return alongThree(corners, 0, shareOn(x, 0), second, third);
+    }
+    default: {
+      const fourth = shareOn(x, 3);
+      const third = shareOn(x, 2);
+      const second = shareOn(x, 1);
+      const y1 = alongThree(corners, 0, second, third, fourth);
+      const y2 = alongThree(corners, 8, second, third, fourth);
+      return y1 + (y2 - y1) * shareOn(x, 0);
+    }
+  }
+}
+
+/** How far along an axis the point lies between the printed values around it: 0 to 1. */
+function shareOn({ at, lower, upper }: InterpolateCellInputs, axis: number): number {
+  const x0 = at[axis] as number;
+  const x1 = lower[axis] as number;
+  const x2 = upper[axis] as number;
+  if (!(x0 >= x1 && x0 <= x2)) throw outside(`at[${axis}]`, x0, x1, x2);
+  return x2 === x1 ? 0 : (x0 - x1) / (x2 - x1);
+}
+
+function alongOne(corners: ArrayLike<number>, from: number, share: number): number {
+  const y1 = corners[from] as number;
+  return y1 + ((corners[from + 1] as number) - y1) * share;
+}
+
+function alongTwo(corners: ArrayLike<number>, from: number, first: number, second: number): number {
+  const y1 = alongOne(corners, from, second);
+  return y1 + (alongOne(corners, from + 2, second) - y1) * first;
+}
+
+function alongThree(corners: ArrayLike<number>, from: number, first: number, second: number, third: number): number {
+  const y1 = alongTwo(corners, from, second, third);
+  return y1 + (alongTwo(corners, from + 4, second, third) - y1) * first;
+}
+
+function demandFit(parameter: string, received: number, wanted: number, source: string): void {
   if (received === wanted) return;
-  const source = 'two figures per axis, multiplied';
   throw new DomainError({
     code: 'inconsistent',
     parameter,
@@ -59,11 +102,11 @@ function demandFit(parameter: string, received: number, wanted: number): void {
   });
 }
 
-function outside(axis: number, received: number, min: number, max: number): DomainError {
+function outside(parameter: string, received: number, min: number, max: number): DomainError {
   const source = 'the bracket given';
   return new DomainError({
     code: 'out-of-range',
-    parameter: `at[${axis}]`,
+    parameter,
     received: Number.isFinite(received) ? received : String(received),
     unit: 'table unit',
     min: Number.isFinite(min) ? min : String(min),

@@ -11,7 +11,8 @@ import type {
 } from '../units/index.ts';
 import { DomainError } from '../units/index.ts';
 import { interpolateCell } from './interpolate-cell.ts';
-import { bracketTable, type NoReading, type ReadingMode } from './read-table.ts';
+import { bracketTable, type NoReading } from './read-table.ts';
+import type { ReadingMode } from './reading-mode.ts';
 import type { CellUnit, Table } from './table.ts';
 
 /** Inputs of {@link interpolateTable}. */
@@ -60,7 +61,7 @@ export function interpolateTable<U extends CellUnit>(x: InterpolateTableInputs<U
   const { highIsFavourable = ['headwind'] } = x;
   const reading = bracketTable(table, at, { favourableEdge, between, worse, highIsFavourable });
   if (!reading.ok) throw new DomainError(whyNot(reading));
-  return interpolateCell(reading.bracket) as Quantity<U>;
+  return interpolateCell(reading.cell) as Quantity<U>;
 }
 
 function whyNot(reading: NoReading) {

@@ -2,13 +2,14 @@ import { trueAirspeed } from '../airspeed/index.ts';
 import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
 import { axisFacts } from './axis.ts';
-import { bracketCalibration, calibrationTable } from './calibrate.ts';
+import { preparedCalibration } from './calibrate.ts';
 import { rollAtEachDistance } from './consistency.ts';
 import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import type { DistanceData, PerformanceData, TakeoffData } from './performance-data.ts';
 import type { TablePoint } from './read-table.ts';
+import { bracketPrepared } from './read-table.ts';
 import { figureAt, samplesOf } from './samples.ts';
 import { cellAt } from './table.ts';
 import { verifyExamples } from './verify-examples.ts';
@@ -96,14 +97,14 @@ function accelerationFindings(data: PerformanceData, table: TakeoffData, path: s
 function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: TablePoint): number | undefined {
   const { pressureAltitude, temperature } = point;
   const flap = data.configurations.find(({ id }) => id === table.configuration)?.flap;
-  const calibration = flap === undefined ? undefined : calibrationTable(data, flap);
+  const calibration = flap === undefined ? undefined : preparedCalibration(data, flap);
   if (pressureAltitude === undefined || temperature === undefined || calibration === undefined) return undefined;
   const indicated = figureAt(table.liftOffSpeed, point);
   if (indicated === undefined) return undefined;
-  const calibrated = bracketCalibration(calibration, indicated);
+  const calibrated = bracketPrepared(calibration, { indicatedAirspeed: indicated });
   if (!calibrated.ok) return undefined;
   return trueAirspeed({
-    calibratedAirspeed: interpolateCell(calibrated.bracket) as CalibratedAirspeed,
+    calibratedAirspeed: interpolateCell(calibrated.cell) as CalibratedAirspeed,
     pressureAltitude: pressureAltitude as PressureAltitude,
     temperature: temperature as Celsius,
   });

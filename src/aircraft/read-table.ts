@@ -1,22 +1,12 @@
 import { convert } from '../units/unit-table.ts';
-import { type AxisQuantity, axisFacts } from './axis.ts';
+import type { AxisQuantity } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
-import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
+import { type PreparedAxes, type PreparedAxis, type PreparedTable, prepareTable } from './prepared-table.ts';
+import type { ReadingMode } from './reading-mode.ts';
+import type { CellUnit, Table, TableAxis } from './table.ts';
 
 /** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
 export type TablePoint = { readonly [Q in AxisQuantity]?: number | undefined };
-
-/** How a table is read. */
-export interface ReadingMode {
-  /** Off the favourable edge (lighter, lower, colder, more headwind): read at the edge, or refuse. */
-  readonly favourableEdge: 'read-at-edge' | 'refuse';
-  /** Between printed values: interpolate, or take the next worse printed figure as it stands. */
-  readonly between: 'interpolate' | 'next-worse';
-  /** Which way the printed figures get worse; decides whether an edge may be read. */
-  readonly worse: 'greater' | 'less';
-  /** The axes whose high end is the favourable one; the low end is on every other. */
-  readonly highIsFavourable: readonly AxisQuantity[];
-}
 
 /** Why a table has no figure for a point. */
 export type NoReading =
@@ -24,108 +14,165 @@ export type NoReading =
   | { readonly reason: 'blank'; readonly at: TablePoint }
   | { readonly reason: 'axis-missing'; readonly axis: TableAxis };
 
-/** The bracket found in a table, ready for `interpolateCell`, and the axes on which it was read at the favourable edge. */
-export interface TableBracket extends InterpolateCellInputs {
-  readonly atEdge: readonly TableAxis[];
-}
+/** A bracket ready for `interpolateCell`, with the axes on which it was read at the favourable edge; or why there is none. */
+export type TableReading =
+  | { readonly ok: true; readonly cell: InterpolateCellInputs; readonly atEdge: readonly TableAxis[] }
+  | ({ readonly ok: false } & NoReading);
 
-/** A bracket, or why there is none. A returned case, not an exception: reading is in the path of every assessment. */
-export type TableReading = { readonly ok: true; readonly bracket: TableBracket } | ({ readonly ok: false } & NoReading);
+/** Finds the printed figures around a point. A returned case, not an exception: reading is in the path of every assessment. */
+export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: ReadingMode): TableReading {
+  return bracketPrepared(prepareTable(table, mode), point);
+}
 
 /**
- * Finds the printed figures around a point. Plain loops without closures: this runs several times in every assessment,
- * and a planner runs a great many of those.
+ * As `bracketTable`, of a table that is read many times; what it returns holds until the next reading. Plain loops
+ * without closures: this runs several times in every assessment, and a planner runs a great many of those.
  */
-export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: ReadingMode): TableReading {
-  const { axes } = table;
-  const isNextWorse = mode.between === 'next-worse';
-  const lowerIndex: number[] = [];
-  const upperIndex: number[] = [];
-  const at: number[] = [];
-  const lower: number[] = [];
-  const upper: number[] = [];
+export function bracketPrepared(table: PreparedTable, point: TablePoint): TableReading {
+  const { along, within } = table;
+  const { axes, found } = along;
+  let isMoved = false;
   let edges: number[] | undefined;
   for (let k = 0; k < axes.length; k += 1) {
-    const axis = axes[k] as TableAxis;
-    const { values } = axis;
-    const given = point[axis.quantity];
-    const x = given === undefined ? undefined : convert(given, axisFacts[axis.quantity].readingUnit, axis.unit);
+    const { axis, quantity, readingUnit, isInReadingUnit } = axes[k] as PreparedAxis;
+    const given = valueAlong(point, quantity);
+    const x = given === undefined || isInReadingUnit ? given : convert(given, readingUnit, axis.unit);
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
-    if (Number.isNaN(x)) return { ok: false, reason: 'off-edge', axis, at: x };
-    const last = values.length - 1;
-    let above = 0;
-    while (above <= last && isAbove(x, values[above] as number)) above += 1;
-    // A value that a conversion of units has moved off a printed one by its last bits is put back on it.
-    const isPrinted = above <= last && !isAbove(values[above] as number, x);
-    const isBelowFirst = above === 0 && !isPrinted;
-    const isBeyondLast = above > last;
-    const highIsGood = mode.highIsFavourable.includes(axis.quantity);
-    if (isBelowFirst || isBeyondLast) {
-      if (isBeyondLast !== highIsGood || mode.favourableEdge === 'refuse')
-        return { ok: false, reason: 'off-edge', axis, at: x };
-      edges = edges === undefined ? [k] : [...edges, k];
-    }
-    const to = isBeyondLast ? last : above;
-    const from = isPrinted || isBelowFirst || isBeyondLast ? to : to - 1;
-    const worse = highIsGood ? from : to;
-    const low = isNextWorse ? worse : from;
-    const high = isNextWorse ? worse : to;
-    lowerIndex.push(low);
-    upperIndex.push(high);
-    lower.push(values[low] as number);
-    upper.push(values[high] as number);
-    at.push(low === high ? (values[low] as number) : x);
+    if (x === found[k]) continue;
+    found[k] = Number.NaN;
+    isMoved = true;
+    const place = placeOnAxis(along, k, x, table.mode);
+    if (place === 'off-edge') return { ok: false, reason: 'off-edge', axis, at: x };
+    if (place === 'within') found[k] = x;
+    else edges = edges === undefined ? [k] : [...edges, k];
   }
-  const corners = cornersOf(table, lowerIndex, upperIndex);
-  if (corners === undefined) return { ok: false, reason: 'blank', at: point };
-  if (edges === undefined) return { ok: true, bracket: { lower, upper, at, corners, atEdge: noEdges } };
+  if (isMoved) findOffsets(along);
+  if (!fillCorners(table.cells, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
+  if (edges === undefined) return within;
   for (const k of edges) {
-    if (!worsensFromEdge(table, lowerIndex, upperIndex, k, mode))
-      return { ok: false, reason: 'not-monotonic', axis: axes[k] as TableAxis, at: at[k] as number };
+    const { axis } = axes[k] as PreparedAxis;
+    if (!worsensFromEdge(table, k)) return { ok: false, reason: 'not-monotonic', axis, at: along.at[k] as number };
   }
-  const atEdge = edges.map((k) => axes[k] as TableAxis);
-  return { ok: true, bracket: { lower, upper, at, corners, atEdge } };
+  return { ok: true, cell: within.cell, atEdge: edges.map((k) => (axes[k] as PreparedAxis).axis) };
 }
 
-const noEdges: readonly TableAxis[] = [];
+/** Notes between which printed values of one axis a figure lies: within what is printed, at its favourable edge, or nowhere. */
+function placeOnAxis(
+  { axes, lower, upper, at, lowIndex, highIndex }: PreparedAxes,
+  k: number,
+  x: number,
+  mode: ReadingMode,
+): 'within' | 'at-edge' | 'off-edge' {
+  const { values, highIsFavourable } = axes[k] as PreparedAxis;
+  if (Number.isNaN(x)) return 'off-edge';
+  const last = values.length - 1;
+  const above = firstNotBelow(values, x);
+  // A value that a conversion of units has moved off a printed one by its last bits is put back on it.
+  const isPrinted = above <= last && !isAbove(values[above] as number, x);
+  const isBelowFirst = above === 0 && !isPrinted;
+  const isBeyondLast = above > last;
+  const isOff = isBelowFirst || isBeyondLast;
+  if (isOff && (isBeyondLast !== highIsFavourable || mode.favourableEdge === 'refuse')) return 'off-edge';
+  const to = isBeyondLast ? last : above;
+  const from = isPrinted || isOff ? to : to - 1;
+  const isNextWorse = mode.between === 'next-worse';
+  const worse = highIsFavourable ? from : to;
+  const low = isNextWorse ? worse : from;
+  const high = isNextWorse ? worse : to;
+  lowIndex[k] = low;
+  highIndex[k] = high;
+  lower[k] = values[low] as number;
+  upper[k] = values[high] as number;
+  at[k] = low === high ? (values[low] as number) : x;
+  return isOff ? 'at-edge' : 'within';
+}
+
+/** Each quantity by its name: a computed key would be looked up anew in every reading. */
+function valueAlong(point: TablePoint, quantity: AxisQuantity): number | undefined {
+  switch (quantity) {
+    case 'mass':
+      return point.mass;
+    case 'pressureAltitude':
+      return point.pressureAltitude;
+    case 'densityAltitude':
+      return point.densityAltitude;
+    case 'temperature':
+      return point.temperature;
+    case 'isaDeviation':
+      return point.isaDeviation;
+    case 'headwind':
+      return point.headwind;
+    case 'slope':
+      return point.slope;
+    case 'indicatedAirspeed':
+      return point.indicatedAirspeed;
+    case 'height':
+      return point.height;
+  }
+}
+
+/** The place of the first printed value that a figure is not above; one past the last where it is above all. */
+function firstNotBelow(values: Float64Array, x: number): number {
+  let from = 0;
+  let to = values.length;
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if (isAbove(x, values[middle] as number)) from = middle + 1;
+    else to = middle;
+  }
+  return from;
+}
 
 /** Above it by more than the last bits of a conversion. */
 function isAbove(value: number, printed: number): boolean {
   return value - printed > 1e-9 * Math.max(1, Math.abs(printed));
 }
 
-/** The figures at the corners, the last axis running fastest; none if one that counts is blank. */
-function cornersOf(table: Table, lower: readonly number[], upper: readonly number[]): number[] | undefined {
-  const rank = lower.length;
-  const corners: number[] = [];
-  for (let bits = 0; bits < 2 ** rank; bits += 1) {
-    let part: Cells = table.cells;
-    for (let k = 0; k < rank; k += 1) {
-      const isUpper = ((bits >> (rank - 1 - k)) & 1) === 1;
-      part = (part as readonly Cells[])[(isUpper ? upper[k] : lower[k]) as number] as Cells;
+/** Where the cells at the corners stand, the last axis running fastest. */
+function findOffsets({ axes, lowIndex, highIndex, offsets }: PreparedAxes): void {
+  let count = 1;
+  offsets[0] = 0;
+  for (let k = 0; k < axes.length; k += 1) {
+    const { stride } = axes[k] as PreparedAxis;
+    const low = (lowIndex[k] as number) * stride;
+    const high = (highIndex[k] as number) * stride;
+    // From the last on, so that none is written over before it is read.
+    for (let i = count - 1; i >= 0; i -= 1) {
+      const offset = offsets[i] as number;
+      offsets[2 * i] = offset + low;
+      offsets[2 * i + 1] = offset + high;
     }
-    if (part === null) return undefined;
-    corners.push(part as number);
+    count *= 2;
   }
-  return corners;
+}
+
+/** The figures at the corners; false if one that counts is blank. */
+function fillCorners(cells: Float64Array, offsets: Int32Array, corners: Float64Array): boolean {
+  for (let i = 0; i < offsets.length; i += 1) {
+    const figure = cells[offsets[i] as number] as number;
+    if (Number.isNaN(figure)) return false;
+    corners[i] = figure;
+  }
+  return true;
 }
 
 /** Whether the figures get no better from the edge of an axis to the value next to it, so that the edge is the safe side. */
-function worsensFromEdge(
-  table: Table,
-  lower: readonly number[],
-  upper: readonly number[],
-  k: number,
-  mode: ReadingMode,
-): boolean {
-  const axis = table.axes[k] as TableAxis;
-  const inner = mode.highIsFavourable.includes(axis.quantity) ? axis.values.length - 2 : 1;
-  const second = (indices: readonly number[]) => indices.map((index, other) => (other === k ? inner : index));
-  const edge = cornersOf(table, lower, upper);
-  const next = cornersOf(table, second(lower), second(upper));
-  if (edge === undefined || next === undefined) return false;
-  return edge.every((figure, i) => {
-    const other = next[i] as number;
-    return mode.worse === 'greater' ? other >= figure : other <= figure;
-  });
+function worsensFromEdge({ along, cells, within, mode }: PreparedTable, k: number): boolean {
+  const { values, highIsFavourable } = along.axes[k] as PreparedAxis;
+  const inner = highIsFavourable ? values.length - 2 : 1;
+  const beside = {
+    ...along,
+    lowIndex: along.lowIndex.slice().fill(inner, k, k + 1),
+    highIndex: along.highIndex.slice().fill(inner, k, k + 1),
+    offsets: along.offsets.slice(),
+  };
+  findOffsets(beside);
+  const next = within.cell.corners.slice();
+  return (
+    fillCorners(cells, beside.offsets, next) &&
+    next.every((figure, i) => {
+      const atEdge = within.cell.corners[i] as number;
+      return mode.worse === 'greater' ? figure >= atEdge : figure <= atEdge;
+    })
+  );
 }

@@ -5,7 +5,8 @@ import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import { readChart } from './read-chart.ts';
-import { bracketTable, type ReadingMode, type TablePoint } from './read-table.ts';
+import { bracketTable, type TablePoint } from './read-table.ts';
+import type { ReadingMode } from './reading-mode.ts';
 import type { CellUnit, Table } from './table.ts';
 
 /** A place at which figures are printed: where in the document, and for which values, in reading units. */
@@ -54,7 +55,7 @@ export function figureAt(figures: Figures | Table<CellUnit>, point: TablePoint):
     return reading.ok ? reading.value : undefined;
   }
   const reading = bracketTable(figures, point, mode);
-  return reading.ok ? interpolateCell(reading.bracket) : undefined;
+  return reading.ok ? interpolateCell(reading.cell) : undefined;
 }
 
 function inReadingUnits(axes: Table['axes'], point: TablePoint): TablePoint {

@@ -104,21 +104,22 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   if (!read.ok) return read;
   const situation = takeoffSituationOf(read.value);
   const atMasses = takeoffAtMasses(situation, takeoffAdditionOf(read.value));
+  const judge: Judge = (conditions, changes) => {
+    const { mass_kg } = changes;
+    const loaded = mass_kg === undefined ? situation : atMasses.whole(mass_kg);
+    return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
+  };
+  const judgeDistance: Judge = (conditions, changes) => {
+    const { mass_kg } = changes;
+    const loaded = mass_kg === undefined ? situation : atMasses.distanceAlone(mass_kg);
+    return [judgeTakeoffDistance(loaded, conditions, overridesOf(changes))];
+  };
   return {
     ok: true,
     value: {
-      compare: (conditions, changes = unchanged) =>
-        comparison(conditions, situation, changes, () => {
-          const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : atMasses.whole(mass_kg);
-          return takeoffFigures(callThrough, loaded, conditions, overridesOf(changes)).judged;
-        }),
+      compare: (conditions, changes = unchanged) => comparison(conditions, situation, changes, judge),
       compareDistance: (conditions, changes = unchanged) =>
-        comparison(conditions, situation, changes, () => {
-          const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : atMasses.distanceAlone(mass_kg);
-          return [judgeTakeoffDistance(loaded, conditions, overridesOf(changes))];
-        }).criteria[0],
+        comparison(conditions, situation, changes, judgeDistance).criteria[0],
       assess: (weather) =>
         again(read.value, weather, readTakeoffRequest, (each) =>
           explainTakeoff(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -141,21 +142,18 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   if (!read.ok) return read;
   const situation = landingSituationOf(read.value);
   const addition_kt = landingAdditionOf(read.value);
+  const at = (mass_kg: number | undefined) => (mass_kg === undefined ? situation : { ...situation, mass_kg });
+  const judge: Judge = (conditions, changes) =>
+    landingFigures(callThrough, at(changes.mass_kg), conditions, addition_kt, overridesOf(changes)).judged;
+  const judgeDistance: Judge = (conditions, changes) => [
+    judgeLandingDistance(at(changes.mass_kg), conditions, addition_kt, overridesOf(changes)),
+  ];
   return {
     ok: true,
     value: {
-      compare: (conditions, changes = unchanged) =>
-        comparison(conditions, situation, changes, () => {
-          const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : { ...situation, mass_kg };
-          return landingFigures(callThrough, loaded, conditions, addition_kt, overridesOf(changes)).judged;
-        }),
+      compare: (conditions, changes = unchanged) => comparison(conditions, situation, changes, judge),
       compareDistance: (conditions, changes = unchanged) =>
-        comparison(conditions, situation, changes, () => {
-          const { mass_kg } = changes;
-          const loaded = mass_kg === undefined ? situation : { ...situation, mass_kg };
-          return [judgeLandingDistance(loaded, conditions, addition_kt, overridesOf(changes))];
-        }).criteria[0],
+        comparison(conditions, situation, changes, judgeDistance).criteria[0],
       assess: (weather) =>
         again(read.value, weather, readLandingRequest, (each) =>
           explainLanding(each, situation, conditionsOf(each.weather, situation.policies)),
@@ -164,8 +162,13 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   };
 }
 
+type Judge = (conditions: Conditions, changes: Changes) => readonly Judged[];
+
+const noOverrides: Overrides = {};
+
 /** The factors among the changes; the mass is a matter of the situation. */
 function overridesOf({ surfaceFactor, techniqueFactor }: Changes): Overrides {
+  if (surfaceFactor === undefined && techniqueFactor === undefined) return noOverrides;
   return { surfaceFactor, techniqueFactor };
 }
 
@@ -175,16 +178,11 @@ function demandChanges({ mass_kg, surfaceFactor, techniqueFactor }: Changes): vo
   if (techniqueFactor !== undefined) demand('techniqueFactor', techniqueFactor, bounds.techniqueFactor);
 }
 
-function comparison(
-  conditions: Conditions,
-  { policies }: Situation,
-  changes: Changes,
-  judge: () => readonly Judged[],
-): Comparison {
+function comparison(conditions: Conditions, { policies }: Situation, changes: Changes, judge: Judge): Comparison {
   try {
     demandChanges(changes);
     demandConditions(conditions, policies.humidity === 'virtual temperature');
-    const criteria = judge();
+    const criteria = judge(conditions, changes);
     return { verdict: overall(criteria), criteria };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;

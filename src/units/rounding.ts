@@ -10,6 +10,7 @@ const guard = 1e-9;
  * roundUp(0.123, 0.1) // => 0.2
  */
 export function roundUp(value: number, step = 1): number {
+  if (step === 1) return Math.ceil(value - guard) + 0;
   return whole(Math.ceil(value / step - guard), step);
 }
 
@@ -21,6 +22,7 @@ export function roundUp(value: number, step = 1): number {
  * roundDown(0.289, 0.1) // => 0.2
  */
 export function roundDown(value: number, step = 1): number {
+  if (step === 1) return Math.floor(value + guard) + 0;
   return whole(Math.floor(value / step + guard), step);
 }
 

@@ -7,7 +7,7 @@ import {
   type MagneticDirection,
   type TrueDirection,
 } from '../units/index.ts';
-import { type Same, windComponents } from './components.ts';
+import { type Same, windShares } from './components.ts';
 
 /** Inputs of {@link reportedWindComponents}. */
 export interface ReportedWindInputs<N extends TrueDirection | MagneticDirection = TrueDirection | MagneticDirection> {
@@ -98,21 +98,22 @@ export function reportedWindComponents<N extends TrueDirection | MagneticDirecti
   if (gust_kt === 0) return calm as ReportedWindComponents;
   if (from === 'variable') return variableWind(speed_kt, gust_kt);
 
-  const { direction } = x as { direction: TrueDirection };
-  const mean = along(from, speed_kt, direction);
-  const full = gust_kt === speed_kt ? mean : along(from, gust_kt, direction);
-  let leastHeadwind: number = mean.headwind;
-  let leastHeadwindAtGust: number = full.headwind;
-  let crosswindFromLeft = Math.max(0, -full.crosswind);
-  let crosswindFromRight = Math.max(0, full.crosswind);
+  const direction: number = x.direction;
+  const { along, across } = windShares(from, direction);
+  const headwind = speed_kt * along;
+  const headwindAtGust = gust_kt * along;
+  const crosswindAtGust = gust_kt * across;
+  let leastHeadwind = headwind;
+  let leastHeadwindAtGust = headwindAtGust;
+  let crosswindFromLeft = Math.max(0, -crosswindAtGust);
+  let crosswindFromRight = Math.max(0, crosswindAtGust);
   if (range !== undefined) {
     for (const end of [range.from, range.to]) {
-      const endMean = along(end, speed_kt, direction);
-      const endFull = gust_kt === speed_kt ? endMean : along(end, gust_kt, direction);
-      leastHeadwind = Math.min(leastHeadwind, endMean.headwind);
-      leastHeadwindAtGust = Math.min(leastHeadwindAtGust, endFull.headwind);
-      crosswindFromLeft = Math.max(crosswindFromLeft, -endFull.crosswind);
-      crosswindFromRight = Math.max(crosswindFromRight, endFull.crosswind);
+      const shares = windShares(end, direction);
+      leastHeadwind = Math.min(leastHeadwind, speed_kt * shares.along);
+      leastHeadwindAtGust = Math.min(leastHeadwindAtGust, gust_kt * shares.along);
+      crosswindFromLeft = Math.max(crosswindFromLeft, -gust_kt * shares.across);
+      crosswindFromRight = Math.max(crosswindFromRight, gust_kt * shares.across);
     }
     // Between its ends a range is worst where the wind blows straight along or straight across the runway.
     const arc = clockwise(range.from, range.to);
@@ -124,24 +125,15 @@ export function reportedWindComponents<N extends TrueDirection | MagneticDirecti
     if (clockwise(range.from, direction + 90) <= arc) crosswindFromRight = gust_kt;
   }
   return {
-    headwind: mean.headwind,
-    crosswind: mean.crosswind,
-    headwindAtGust: full.headwind,
-    crosswindAtGust: full.crosswind,
+    headwind,
+    crosswind: speed_kt * across,
+    headwindAtGust,
+    crosswindAtGust,
     leastHeadwind,
     leastHeadwindAtGust,
     crosswindFromLeft,
     crosswindFromRight,
   } as ReportedWindComponents;
-}
-
-/** The components of a wind of bare knots; every direction of one report stands against the same north. */
-function along(from: number, speed_kt: number, direction: number) {
-  return windComponents({
-    from: from as TrueDirection,
-    speed: speed_kt as Knots,
-    direction: direction as TrueDirection,
-  });
 }
 
 /** Degrees turned clockwise from one direction to another: 0 to 360. */

@@ -27,7 +27,7 @@ const mode: ReadingMode = {
 function readBoth(grid: ReturnType<typeof gridOf>, chart: ReturnType<typeof chartOf>, at: At, how = mode) {
   const cell = bracketTable(grid, at, how);
   const drawn = readChart(chart, at, how);
-  return [cell.ok ? interpolateCell(cell.bracket) : undefined, drawn.ok ? drawn.value : undefined] as const;
+  return [cell.ok ? interpolateCell(cell.cell) : undefined, drawn.ok ? drawn.value : undefined] as const;
 }
 
 /** A place within what is printed, or beyond it by a share of its extent. */

@@ -1,4 +1,3 @@
-import { type DistanceData, printedRange } from '../../aircraft/index.ts';
 import {
   densityAltitude,
   humidDensityAltitude,
@@ -15,9 +14,14 @@ import type {
   Ratio,
   TrueDirection,
 } from '../../units/index.ts';
-import { type ReportedWindComponents, reportedWindComponents, windUsed } from '../../wind/index.ts';
+import {
+  type ReportedWindComponents,
+  type ReportedWindInputs,
+  reportedWindComponents,
+  windUsed,
+} from '../../wind/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
 import type { Recorder } from './step.ts';
 
 /** The air at the aerodrome. */
@@ -103,9 +107,7 @@ export function windOf(r: Recorder, situation: Situation, conditions: Conditions
     from: from_deg as TrueDirection | 'variable',
     speed: speed_kt as Knots,
     gust: gust_kt as Knots,
-    ...(range_deg === undefined
-      ? {}
-      : { range: { from: range_deg.from as TrueDirection, to: range_deg.to as TrueDirection } }),
+    range: range_deg as ReportedWindInputs<TrueDirection>['range'],
     direction: situation.runway.direction_deg as TrueDirection,
   });
   const includes = situation.table?.includes.windAccountability;
@@ -145,17 +147,9 @@ function usedOf(
 
 /** No more headwind than the manual's last printed one is used, and none where the manual gives no law. */
 function creditedHeadwind(r: Recorder, situation: Situation, used: Knots): Knots {
-  const { table } = situation;
-  if (used <= 0 || table === undefined) return used;
-  const cap_kt = greatestHeadwind(table);
+  if (used <= 0 || situation.table === undefined) return used;
+  const cap_kt = situation.greatestHeadwind_kt;
   if (used <= cap_kt) return used;
   r.decide(cap_kt === 0 ? 'no-headwind-law' : 'headwind-capped', cap_kt === 0 ? {} : { cap_kt });
   return cap_kt as Knots;
-}
-
-/** The last headwind that the manual prints: on an axis of its tables, or in its law; none where it has neither. */
-function greatestHeadwind({ distance, corrections }: DistanceData): number {
-  const axis = printedRange(distance, 'headwind');
-  if (axis !== undefined) return Math.max(0, axis.to);
-  return corrections.headwind === undefined ? 0 : inUnit(corrections.headwind.upTo, 'kt');
 }

@@ -8,10 +8,11 @@ import {
 } from '../../flight-path/index.ts';
 import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../../units/index.ts';
 import { groundSpeed } from '../../wind/index.ts';
-import { flownSpeed, type PlacedObstacle, type Situation, type SpeedReading } from '../request/situation.ts';
+import type { PlacedObstacle, Situation } from '../request/situation.ts';
+import { flownSpeed, type SpeedReading } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
-import { atLeast, type Judged, undetermined } from './criterion.ts';
+import { atLeast, type Judged, type Named, named, undetermined } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';
 import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
@@ -29,18 +30,19 @@ export interface Climb {
 
 /** The gradient over the ground from the climb table: rate, speed and flap of one row, the speed rounded up first. */
 export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: number, start: SpeedReading): Climb {
-  const { climb } = situation;
+  const { climb, ready } = situation;
   const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({
     gradient: undefined,
     heightLost_m: 0,
     missing: [{ code, parameters }],
   });
-  if (climb === undefined) return none('no-climb-data', { configuration: situation.configuration });
-  const point = pointOf(r, climb.rateOfClimb, situation.mass_kg, air);
-  const reading = readPrinted(r, climb.rateOfClimb, point, situation.reading.lessIsWorse, 'rate of climb');
-  if (!reading.ok) return { gradient: undefined, heightLost_m: 0, missing: [reading.reason] };
-  const rateOfClimb = reading.value as FeetPerMinute;
-  const speed = flownSpeed(situation, climb.speed, 'climb speed', 0, climb.flap);
+  if (climb === undefined || ready.rateOfClimb === undefined || ready.climbSpeed === undefined)
+    return none('no-climb-data', { configuration: situation.configuration });
+  const point = pointOf(r, ready.rateOfClimb, situation.mass_kg, air);
+  const reading = readPrinted(r, ready.rateOfClimb, point);
+  if (typeof reading !== 'number') return { gradient: undefined, heightLost_m: 0, missing: [reading] };
+  const rateOfClimb = reading as FeetPerMinute;
+  const speed = flownSpeed(situation, ready.climbSpeed, 0, climb.flap);
   if (!speed.ok) return { gradient: undefined, heightLost_m: 0, missing: [speed.reason] };
   const noCalibration = (flap: string, kias: number) =>
     none('no-calibration', { flap, speed_kias: kias, purpose: 'the climb gradient' });
@@ -86,34 +88,34 @@ export interface ClimbOutObstacle {
   readonly unfactored_ft: number;
 }
 
+const nothingAhead: { judged: readonly Judged[]; obstacles: readonly ClimbOutObstacle[] } = {
+  judged: [],
+  obstacles: [],
+};
+
 /** Every obstacle ahead against the path that starts 50 ft above the surface at the end of the factored distance. */
 export function obstacleCriteria(
   r: Recorder,
   situation: Situation,
   climb: Climb,
   distances: { factored_m: number; unfactored_m: number; kind: Chain['kind']; missing: readonly Reason[] },
-): { judged: Judged[]; obstacles: ClimbOutObstacle[] } {
+): { readonly judged: readonly Judged[]; readonly obstacles: readonly ClimbOutObstacle[] } {
   const { runway, policies } = situation;
-  const named = (subject: string) =>
-    ({
-      id: 'obstacle',
-      subject: `the gradient over ${subject}`,
-      quantity: `gradient over ${subject}`,
-      unit: 'percent',
-      limitStatus: 'clearance asked',
-    }) as const;
+  if (runway.ahead?.length === 0) return nothingAhead;
   if (runway.ahead === undefined) {
     return {
-      judged: [undetermined(named('obstacles'), 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])],
+      judged: [
+        undetermined(gradientOver('obstacles'), 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }]),
+      ],
       obstacles: [],
     };
   }
   const obstacles: ClimbOutObstacle[] = [];
   const judged = runway.ahead.map((obstacle, i) => {
     const { gradient } = climb;
-    if (gradient === undefined) return undetermined(named(obstacle.name), 'at least', climb.missing);
+    if (gradient === undefined) return undetermined(gradientOver(obstacle.name), 'at least', climb.missing);
     if (distances.missing.length > 0)
-      return undetermined(named(obstacle.name), 'at least', [{ code: 'distance-unknown', parameters: {} }]);
+      return undetermined(gradientOver(obstacle.name), 'at least', [{ code: 'distance-unknown', parameters: {} }]);
     const place = placeOf(situation, obstacle);
     const clearance = (policies.verticalClearance * foot) as HeightInMetres;
     const path = (start_m: number) => ({
@@ -124,7 +126,7 @@ export function obstacleCriteria(
     const obstacleTop = place.top_m as HeightInMetres;
     if (factored.distance < 1)
       return beforeScreen(
-        named(obstacle.name),
+        gradientOver(obstacle.name),
         place.top_m,
         clearance,
         surfaceHeight(situation, place.distance_m),
@@ -158,24 +160,28 @@ export function obstacleCriteria(
       code: 'obstacle-clearance',
       parameters: { obstacle: obstacle.name, factored_ft, unfactored_ft, clearance_ft: policies.verticalClearance },
     } as const;
-    return atLeast(named(obstacle.name), gradient * 100, required * 100, distances.kind, [reason]);
+    return atLeast(gradientOver(obstacle.name), gradient * 100, required * 100, distances.kind, [reason]);
   });
   return { judged, obstacles };
 }
 
+function gradientOver(what: string): Named {
+  return named('obstacle', `the gradient over ${what}`, `gradient over ${what}`, 'percent', 'clearance asked');
+}
+
 /** Nothing is interpolated before the 50 ft point: an obstacle there is outside if it reaches that height, else unknown. */
-function beforeScreen(
-  named: Parameters<typeof atLeast>[0],
-  top_m: number,
-  clearance_m: number,
-  surface_m: number,
-  obstacle: string,
-): Judged {
+function beforeScreen(words: Named, top_m: number, clearance_m: number, surface_m: number, obstacle: string): Judged {
   const reasons: Reason[] = [{ code: 'obstacle-before-screen', parameters: { obstacle } }];
   const asked_ft = (top_m - surface_m + clearance_m) / foot;
-  if (asked_ft < 50 - 1e-9) return undetermined(named, 'at least', reasons);
+  if (asked_ft < 50 - 1e-9) return undetermined(words, 'at least', reasons);
   // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49.
-  return atLeast({ ...named, unit: 'ftHeight' }, 49, asked_ft, 'value', reasons);
+  return atLeast(
+    named(words.id, words.subject, words.quantity, 'ftHeight', words.limitStatus),
+    49,
+    asked_ft,
+    'value',
+    reasons,
+  );
 }
 
 /** An obstacle from where the roll starts: distance along the centreline, and top above the surface there. */

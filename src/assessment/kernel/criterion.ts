@@ -44,7 +44,19 @@ export interface Judged {
   readonly reasons: readonly Reason[];
 }
 
-type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
+/** What a criterion is called, and in which unit it compares. */
+export type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
+
+/** Puts the words of a criterion together; all in one place, because objects of one make are the quickest to read. */
+export function named(
+  id: Judged['id'],
+  subject: string,
+  quantity: string,
+  unit: UnitWord,
+  limitStatus: LimitStatus,
+): Named {
+  return { id, subject, quantity, unit, limitStatus };
+}
 
 const noFigures = {
   limit: undefined,
@@ -101,20 +113,22 @@ function isEqual(value: number, limit: number): boolean {
   return Math.abs(value - limit) <= 1e-9 * Math.max(1, Math.abs(limit));
 }
 
+const noReasons: readonly Reason[] = [];
+
 /** Compares a figure that must not exceed its limit; what is required rounds up, what is available down. */
 export function atMost(
-  named: Named,
+  words: Named,
   value: number,
   limit: number,
   kind: FactorKind | 'no bound' = 'value',
-  reasons: readonly Reason[] = [],
+  reasons: readonly Reason[] = noReasons,
 ): Judged {
-  const step = stepOf(named.unit);
+  const step = stepOf(words.unit);
   const bound = roundDown(limit, step);
   const shown = isEqual(value, limit) ? bound : roundUp(value, step);
   const verdict = verdictOf(shown <= bound, kind);
   const open = verdict === 'undetermined';
-  return judgedOf(named, 'at most', verdict, reasons, {
+  return judgedOf(words, 'at most', verdict, reasons, {
     limit: bound,
     value: open ? undefined : shown,
     margin: open ? undefined : roundTail(bound - shown, step),
@@ -127,18 +141,18 @@ export function atMost(
 
 /** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
 export function atLeast(
-  named: Named,
+  words: Named,
   value: number,
   limit: number,
   kind: FactorKind | 'no bound',
   reasons: readonly Reason[],
 ): Judged {
-  const step = stepOf(named.unit);
+  const step = stepOf(words.unit);
   const shown = roundDown(value, step);
   const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
   const verdict = verdictOf(shown >= bound, kind);
-  if (verdict === 'undetermined') return judgedOf(named, 'at least', verdict, reasons, noFigures);
-  return judgedOf(named, 'at least', verdict, reasons, {
+  if (verdict === 'undetermined') return judgedOf(words, 'at least', verdict, reasons, noFigures);
+  return judgedOf(words, 'at least', verdict, reasons, {
     ...noFigures,
     limit: bound,
     value: shown,
@@ -149,8 +163,8 @@ export function atLeast(
 }
 
 /** A comparison that cannot be made, with why. */
-export function undetermined(named: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
-  return judgedOf(named, sense, 'undetermined', reasons, { ...noFigures, limit });
+export function undetermined(words: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
+  return judgedOf(words, sense, 'undetermined', reasons, { ...noFigures, limit });
 }
 
 /** Takes a verdict back to undetermined, for a figure that nobody has confirmed. */
@@ -173,24 +187,37 @@ function verdictOf(fits: boolean, kind: FactorKind | 'no bound'): Verdict {
   return kind === 'at-most' ? 'undetermined' : 'outside';
 }
 
-/** Any outside is outside; else any undetermined is undetermined. */
-export function overall(judged: readonly Judged[]): Verdict {
-  if (judged.some(({ verdict }) => verdict === 'outside')) return 'outside';
-  return judged.some(({ verdict }) => verdict === 'undetermined') ? 'undetermined' : 'within';
+const order = { outside: 0, undetermined: 1, within: 2 } satisfies Record<Verdict, number>;
+
+/** Of two verdicts the one that decides: any outside is outside; else any undetermined is undetermined. */
+export function worse(a: Verdict, b: Verdict): Verdict {
+  return order[b] < order[a] ? b : a;
 }
 
-const order: readonly Verdict[] = ['outside', 'undetermined', 'within'];
+/** The verdict on all of them. */
+export function overall(judged: readonly Judged[]): Verdict {
+  let found: Verdict = 'within';
+  for (const { verdict } of judged) found = worse(found, verdict);
+  return found;
+}
 
-/** The limiting criterion: outside before undetermined before within, then the smallest margin as a share of its limit. */
+/** The limiting criterion: the worst verdict, then the smallest margin as a share of its limit; of equal ones the first. */
 export function limiting(judged: readonly Judged[]): Judged {
-  const share = ({ margin, limit }: Judged) => (margin ?? 0) / Math.max(Math.abs(limit ?? 1), 1e-9);
-  return [...judged].sort(
-    (a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict) || share(a) - share(b),
-  )[0] as Judged;
+  return judged.reduce((tightest, each) => (isTighter(each, tightest) ? each : tightest));
+}
+
+/** Whether a criterion limits more than another. */
+export function isTighter(a: Judged, b: Judged): boolean {
+  return a.verdict === b.verdict ? shareLeft(a) < shareLeft(b) : order[a.verdict] < order[b.verdict];
+}
+
+function shareLeft({ margin, limit }: Judged): number {
+  return (margin ?? 0) / Math.max(Math.abs(limit ?? 1), 1e-9);
 }
 
 /** A difference of decimal steps without its binary tail. */
 function roundTail(difference: number, step: number): number {
+  if (step === 1) return Math.round(difference);
   const perUnit = Math.round(1 / step);
   return Math.round(difference * perUnit) / perUnit;
 }

@@ -1,10 +1,4 @@
-import {
-  type DistanceData,
-  type Figures,
-  type PrintedLaw,
-  runsAlong,
-  type SurfaceCorrection,
-} from '../../aircraft/index.ts';
+import type { DistanceData, PrintedLaw, SurfaceCorrection, TablePoint } from '../../aircraft/index.ts';
 import {
   correctedDistance,
   type FactorKind,
@@ -13,14 +7,15 @@ import {
   proRatedFactor,
   rollWithSurface,
   type SteppedRule,
-  type Surface,
   slopeFactor,
   surfaceInWords,
   windFactor,
 } from '../../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
-import { inUnit, type Situation, tableSpeed } from '../request/situation.ts';
+import type { ReadyFigures } from '../request/ready-figures.ts';
+import { inUnit, type Situation } from '../request/situation.ts';
+import { tableSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
 import { readPrinted } from './read-printed.ts';
@@ -80,41 +75,45 @@ export function distanceChain(
   usedWind_kt: number,
   overrides: Overrides = {},
 ): Chain {
-  const chain = new ChainBuilder(r, situation, air);
+  const builder = new ChainBuilder(r, situation, air);
   const { table } = situation;
-  if (table === undefined) {
-    chain.miss('no-table', { table: phaseWords[situation.phase], configuration: situation.configuration });
-    return chain.result();
+  const { groundRoll, distance } = situation.ready;
+  if (table === undefined || groundRoll === undefined || distance === undefined) {
+    builder.miss('no-table', { table: phaseWords[situation.phase], configuration: situation.configuration });
+    return builder.chain;
   }
   const wind_kt = overrides.wind_kt ?? usedWind_kt;
-  if (!chain.read(table)) return chain.result();
-  if (overrides.techniqueFactor !== undefined) chain.technique(overrides.techniqueFactor);
-  chain.coverMissingAxes(table);
-  if (runsAlong(table.distance, 'headwind')) chain.readAgain(table, 'wind', { headwind: wind_kt });
-  else chain.wind(table, wind_kt);
-  chain.afterWind();
-  if (runsAlong(table.distance, 'slope')) chain.slopeOfTable(table);
-  chain.surface(table, overrides.surfaceFactor);
-  if (!runsAlong(table.distance, 'slope')) chain.slope(table);
-  return chain.result();
+  if (!builder.read()) return builder.chain;
+  if (overrides.techniqueFactor !== undefined) builder.technique(overrides.techniqueFactor);
+  builder.coverMissingAxes(table);
+  if (distance.runsAlongHeadwind) builder.readAgain('wind', { headwind: wind_kt });
+  else builder.wind(table, wind_kt);
+  builder.afterWind();
+  if (distance.runsAlongSlope) builder.slopeOfTable();
+  builder.surface(overrides.surfaceFactor);
+  if (!distance.runsAlongSlope) builder.slope(table);
+  return builder.chain;
 }
 
-interface RollAndDistance {
-  readonly roll_m: Metres;
-  readonly distance_m: Metres;
-}
+type Making = { -readonly [K in keyof Chain]: Chain[K] };
 
+/** A chain in the making. */
 class ChainBuilder {
-  private readonly stairs: Stair[] = [];
-  private readonly used: FactorOrigin[] = [];
-  private readonly missing: Reason[] = [];
-  private kind: Chain['kind'] = 'value';
-  private distance_m = 0 as Metres;
-  private roll_m = 0 as Metres;
-  private base: RollAndDistance = { roll_m: 0 as Metres, distance_m: 0 as Metres };
-  private reading: { headwind?: number; slope?: number } = {};
-  private windRoll_m = 0;
-  private windDistance_m = 0;
+  readonly chain: Making = {
+    stairs: none,
+    used: none,
+    missing: none,
+    kind: 'value',
+    distance_m: 0,
+    roll_m: 0,
+    windRoll_m: 0,
+    windDistance_m: 0,
+    flownOver_m: 0,
+  };
+  private reading: AlongAndUphill = calmAndLevel;
+  /** As the table has them; what was worked into roll and distance since stays a factor on them. */
+  private tableRoll_m = 0;
+  private tableDistance_m = 0;
 
   constructor(
     private readonly r: Recorder,
@@ -122,28 +121,31 @@ class ChainBuilder {
     private readonly air: Air,
   ) {}
 
-  result(): Chain {
-    const { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m } = this;
-    return { stairs, used, missing, kind, distance_m, roll_m, windRoll_m, windDistance_m, flownOver_m: 0 };
-  }
-
   /** One more factor that is a bound: two bounds the same way stay one, two opposite ways prove nothing. */
   private bound(kind: Chain['kind']): void {
-    if (kind === 'value' || kind === this.kind) return;
-    this.kind = this.kind === 'value' ? kind : 'no bound';
+    if (kind === 'value' || kind === this.chain.kind) return;
+    this.chain.kind = this.chain.kind === 'value' ? kind : 'no bound';
   }
 
   miss(code: Reason['code'], parameters: Reason['parameters']): void {
-    this.missing.push({ code, parameters });
+    this.chain.missing = [...this.chain.missing, { code, parameters }];
   }
 
-  read(table: DistanceData): boolean {
-    const figures = this.figures(table, {});
-    if (figures === undefined) return false;
-    this.roll_m = figures.roll_m;
-    this.distance_m = figures.distance_m;
-    this.base = figures;
-    this.stairs.push({ step: 'manual', factor: 1, total_m: figures.distance_m });
+  /** Lists of the set are taken as they are where nothing came before. */
+  private use(factors: readonly FactorOrigin[]): void {
+    this.chain.used = this.chain.used.length === 0 ? factors : [...this.chain.used, ...factors];
+  }
+
+  /** What only informs is noted where somebody reads it. */
+  private stair(step: Stair['step'], factor: number): void {
+    if (this.r.explains) this.chain.stairs = [...this.chain.stairs, { step, factor, total_m: this.chain.distance_m }];
+  }
+
+  read(): boolean {
+    if (!this.readTable()) return false;
+    this.chain.roll_m = this.tableRoll_m;
+    this.chain.distance_m = this.tableDistance_m;
+    this.stair('manual', 1);
     return true;
   }
 
@@ -153,43 +155,55 @@ class ChainBuilder {
   }
 
   /** Reads a table that runs along the wind or the slope itself once more, at today's value. */
-  readAgain(table: DistanceData, step: 'wind' | 'slope', at: { headwind?: number; slope?: number }): void {
+  readAgain(step: 'wind' | 'slope', at: AlongAndUphill): void {
     this.reading = { ...this.reading, ...at };
-    const figures = this.figures(table, this.reading);
-    if (figures === undefined) return;
+    const [roll_m, distance_m] = [this.tableRoll_m, this.tableDistance_m];
+    if (!this.readTable()) return;
     // What came before as a factor (an axis that the table lacks) stays a factor on the new figures.
-    this.roll_m = ((figures.roll_m * this.roll_m) / this.base.roll_m) as Metres;
-    const before_m = this.distance_m;
-    this.distance_m = ((figures.distance_m * this.distance_m) / this.base.distance_m) as Metres;
-    this.base = figures;
-    this.stairs.push({ step, factor: this.distance_m / before_m, total_m: this.distance_m });
+    this.chain.roll_m = ((this.tableRoll_m * this.chain.roll_m) / roll_m) as Metres;
+    const before_m = this.chain.distance_m;
+    this.chain.distance_m = ((this.tableDistance_m * this.chain.distance_m) / distance_m) as Metres;
+    this.stair(step, this.chain.distance_m / before_m);
   }
 
   /** The figures that increments on the ground are counted from. */
   afterWind(): void {
-    this.windRoll_m = this.roll_m;
-    this.windDistance_m = this.distance_m;
+    this.chain.windRoll_m = this.chain.roll_m;
+    this.chain.windDistance_m = this.chain.distance_m;
   }
 
-  private figures(table: DistanceData, at: { headwind?: number; slope?: number }): RollAndDistance | undefined {
-    const { headwind, slope } = at;
-    const roll_m = this.figure(table.groundRoll, 'ground roll', { headwind, slope, height: 0 });
-    const height = this.situation.screen_m;
-    const distance_m = this.figure(table.distance, 'distance', { headwind, slope, height });
-    return roll_m === undefined || distance_m === undefined ? undefined : { roll_m, distance_m };
+  private readTable(): boolean {
+    const { ready, screen_m } = this.situation;
+    const groundRoll = ready.groundRoll as ReadyFigures;
+    const distance = ready.distance as ReadyFigures;
+    const { headwind, slope } = this.reading;
+    const onGround = this.point(groundRoll, { headwind, slope, height: 0 });
+    const isSamePlace =
+      !distance.runsAlongHeight && groundRoll.runsAlongIsaDeviation === distance.runsAlongIsaDeviation;
+    const atScreen = isSamePlace ? onGround : this.point(distance, { headwind, slope, height: screen_m });
+    const roll_m = this.figure(groundRoll, onGround);
+    const distance_m = this.figure(distance, atScreen);
+    if (roll_m === undefined || distance_m === undefined) return false;
+    this.tableRoll_m = roll_m;
+    this.tableDistance_m = distance_m;
+    return true;
   }
 
-  private figure(figures: Figures<'m' | 'ft'>, name: string, beside: Beside): Metres | undefined {
-    const point = pointOf(this.r, figures, this.situation.mass_kg, this.air, beside);
-    const reading = readPrinted(this.r, figures, point, this.situation.reading.greaterIsWorse, name);
-    if (reading.ok) return convert(reading.value, figures.unit, 'm') as Metres;
-    this.missing.push(reading.reason);
+  private point(ready: ReadyFigures, beside: Beside): TablePoint {
+    return pointOf(this.r, ready, this.situation.mass_kg, this.air, beside);
+  }
+
+  private figure(ready: ReadyFigures, point: TablePoint): Metres | undefined {
+    const reading = readPrinted(this.r, ready, point);
+    if (typeof reading === 'number') return convert(reading, ready.figures.unit, 'm') as Metres;
+    this.chain.missing = [...this.chain.missing, reading];
     return undefined;
   }
 
   /** What a table without an axis does not carry itself: the manual's own law, else pro-rated from the set, else no figure. */
   coverMissingAxes(table: DistanceData): void {
     const { associatedConditions: stated, corrections } = table;
+    if (stated.mass === undefined && stated.pressureAltitude === undefined && stated.temperature === undefined) return;
     const { set, phase, mass_kg } = this.situation;
     const { pressureAltitude_ft, tableTemperature_degC } = this.air;
     const named = { table: phaseWords[phase] };
@@ -274,7 +288,7 @@ class ChainBuilder {
     }
     const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: steps as Ratio };
     this.multiply(step, this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs), 'both');
-    this.used.push(rule);
+    this.use([rule]);
     this.bound(rule.kind ?? 'value');
   }
 
@@ -291,49 +305,41 @@ class ChainBuilder {
       this.multiply('wind', this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
     } else if (wind_kt < 0) {
       const { set, phase } = this.situation;
-      const speed = this.situation.table === undefined ? undefined : referenceSpeed(this.situation);
+      const speed = referenceSpeed(this.situation);
       const parameters = { wind_kt: -wind_kt };
       if (speed === undefined) this.miss('no-tailwind-law', parameters);
       else this.stepped('wind', set[phase].tailwind, (-wind_kt / speed) * 100, 'no-tailwind-law', parameters);
     }
   }
 
-  surface(table: DistanceData, override: number | undefined): void {
+  surface(override: number | undefined): void {
     if (override !== undefined) {
       this.multiply('surface', override, 'ground');
       return;
     }
-    const { runway } = this.situation;
+    const { runway, ownSurface, surfaceEffect: effect } = this.situation;
     const { surface } = runway;
-    const own = table.corrections.surfaces?.filter((each) => each.surface === surface.kind) ?? noSurfaces;
-    const ownFactor = (correction: (typeof own)[number]) => {
-      const share = correction.increase.value / 100;
-      return 1 + (correction.percentOf === 'distance' ? share : (share * this.roll_m) / this.distance_m);
-    };
-    const exact = own.find((each) => namesExactly(each, surface));
-    if (exact !== undefined) {
+    if (ownSurface.exact !== undefined) {
       if (this.r.explains) this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
-      this.multiply('surface', ownFactor(exact), 'ground');
+      this.multiply('surface', this.ownFactor(ownSurface.exact), 'ground');
       return;
     }
-    const effect = this.situation.surfaceEffect;
     if (effect.uncovered.length > 0) {
       this.miss('surface-no-factor', { aspects: effect.uncovered.join(', ') });
       return;
     }
     let factor = 1;
+    this.use(effect.factors);
     for (const each of effect.factors) {
       factor *= each.factor;
-      this.used.push(each);
       if (!this.r.explains) continue;
       const shown = { factor: each.factor, condition: each.condition };
       this.r.decide('surface-of-set', { surface: surfaceInWords(surface), ...shown });
       if (each.kind !== 'value')
         this.r.decide(each.kind === 'at-least' ? 'surface-at-least' : 'surface-at-most', shown);
     }
-    const least = own
-      .filter((each) => each.condition === 'dry' || (surface.kind !== 'snow' && surface.condition === 'wet'))
-      .reduce((most, each) => Math.max(most, ownFactor(each)), 1);
+    let least = 1;
+    for (const each of ownSurface.least) least = Math.max(least, this.ownFactor(each));
     const isRaised = factor < least;
     if (isRaised) this.r.decide('surface-not-below-manual', { surface: surface.kind });
     // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
@@ -341,12 +347,18 @@ class ChainBuilder {
     if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
   }
 
+  /** A correction of the manual as a factor on the distance. */
+  private ownFactor({ increase, percentOf }: SurfaceCorrection): number {
+    const share = increase.value / 100;
+    return 1 + (percentOf === 'distance' ? share : (share * this.chain.roll_m) / this.chain.distance_m);
+  }
+
   /** A table with an axis of slope is read at today's slope where that is adverse, and at level where it would help, unless chosen. */
-  slopeOfTable(table: DistanceData): void {
+  slopeOfTable(): void {
     const { slope_percent } = this.situation.runway;
     const isAdverse = this.situation.phase === 'takeoff' ? slope_percent > 0 : slope_percent < 0;
     const isCredited = slope_percent !== 0 && this.situation.policies.favourableSlope === 'of the manual';
-    if (isAdverse || isCredited) this.readAgain(table, 'slope', { slope: slope_percent });
+    if (isAdverse || isCredited) this.readAgain('slope', { slope: slope_percent });
     if (isAdverse || slope_percent === 0) return;
     this.r.decide(isCredited ? 'slope-credit-of-manual' : 'slope-no-credit', { slope_percent });
   }
@@ -373,7 +385,7 @@ class ChainBuilder {
     const percentPerPercent = (
       manual === undefined ? rule?.percentPerPercent : manual.change.value / manual.per.value
     ) as Percent;
-    if (manual === undefined && rule !== undefined) this.used.push(rule);
+    if (manual === undefined && rule !== undefined) this.use([rule]);
     this.r.decide(manual === undefined ? 'slope-of-set' : 'slope-of-manual', {
       slope_percent: runway.slope_percent,
       percentPerPercent,
@@ -410,32 +422,54 @@ class ChainBuilder {
 
   /** A factor in percent of the ground roll changes both by the same metres: as a factor on the distance, that share. */
   private onDistance(factor: number): number {
-    return 1 + ((factor - 1) * this.roll_m) / this.distance_m;
+    return 1 + ((factor - 1) * this.chain.roll_m) / this.chain.distance_m;
   }
 
   /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */
-  private multiply(step: Stair['step'], factor: number, on: 'both' | 'ground'): void {
-    const before = this.distance_m;
-    this.distance_m = this.r.step('distance.corrected-distance', `distance with ${step}`, correctedDistance, {
+  private multiply(step: Multiplied, factor: number, on: 'both' | 'ground'): void {
+    const before = this.chain.distance_m as Metres;
+    const factors = [factor as Ratio];
+    this.chain.distance_m = this.r.step('distance.corrected-distance', labels[step].distance, correctedDistance, {
       distance: before,
-      factors: [factor as Ratio],
+      factors,
     });
-    this.roll_m =
+    this.chain.roll_m =
       on === 'both'
-        ? this.r.step('distance.corrected-distance', `ground roll with ${step}`, correctedDistance, {
-            distance: this.roll_m,
-            factors: [factor as Ratio],
+        ? this.r.step('distance.corrected-distance', labels[step].roll, correctedDistance, {
+            distance: this.chain.roll_m as Metres,
+            factors,
           })
-        : this.r.step('distance.roll-with-surface', `ground roll with ${step}`, rollWithSurface, {
-            groundRoll: this.roll_m,
+        : this.r.step('distance.roll-with-surface', labels[step].roll, rollWithSurface, {
+            groundRoll: this.chain.roll_m as Metres,
             distance: before,
             factor: factor as Ratio,
           });
-    if (this.r.explains) this.stairs.push({ step, factor, total_m: this.distance_m });
+    this.stair(step, factor);
   }
 }
 
-const noSurfaces: readonly SurfaceCorrection[] = [];
+/** Where figures are read beside mass and air. */
+interface AlongAndUphill {
+  readonly headwind?: number;
+  readonly slope?: number;
+}
+
+const none: readonly never[] = [];
+
+const calmAndLevel: AlongAndUphill = {};
+
+type Multiplied = Exclude<Stair['step'], 'manual' | 'speed addition' | 'excess height' | 'safety factor'>;
+
+/** Written out, because every assessment of a sweep would put them together anew. */
+const labels: Readonly<Record<Multiplied, { readonly distance: string; readonly roll: string }>> = {
+  technique: { distance: 'distance with technique', roll: 'ground roll with technique' },
+  mass: { distance: 'distance with mass', roll: 'ground roll with mass' },
+  elevation: { distance: 'distance with elevation', roll: 'ground roll with elevation' },
+  temperature: { distance: 'distance with temperature', roll: 'ground roll with temperature' },
+  wind: { distance: 'distance with wind', roll: 'ground roll with wind' },
+  surface: { distance: 'distance with surface', roll: 'ground roll with surface' },
+  slope: { distance: 'distance with slope', roll: 'ground roll with slope' },
+};
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
 
@@ -454,19 +488,10 @@ function printedLaw(
   return law && { change: law.change.value, per: inUnit(law.per, per), upTo: inUnit(law.upTo, upTo) };
 }
 
-/** The manual's figure replaces only for the very condition it names: its wet grass is not very short wet grass. */
-function namesExactly(correction: SurfaceCorrection, surface: Surface): boolean {
-  if (surface.kind === 'snow' || correction.condition !== surface.condition) return false;
-  if (surface.kind !== 'grass') return true;
-  if (surface.ground !== 'firm' || surface.length === 'over 20 cm') return false;
-  return surface.length !== 'very short' || surface.condition === 'dry';
-}
-
 /** The speed that a tailwind is measured against under a set: the lift-off or approach speed of the table. */
 function referenceSpeed(situation: Situation): number | undefined {
-  const { table } = situation;
-  if (table === undefined) return undefined;
-  const speeds = 'liftOffSpeed' in table ? table.liftOffSpeed : table.approachSpeed;
-  const reading = tableSpeed(situation, speeds, 'reference speed');
+  const speeds = situation.ready.liftOffSpeed ?? situation.ready.approachSpeed;
+  if (speeds === undefined) return undefined;
+  const reading = tableSpeed(situation, speeds);
   return reading.ok ? reading.kias : undefined;
 }

@@ -14,12 +14,13 @@ import {
   roundUp,
 } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { calibrated, type FlownSpeed, printedSpeed, type Situation, tableSpeed } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
+import { calibrated, type FlownSpeed, printedSpeed, tableSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
-import { atMost, type Judged, undetermined } from './criterion.ts';
+import { atMost, type Judged, named, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
-import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
+import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 
 const foot = 0.3048;
@@ -63,14 +64,15 @@ export function approachOf(
   conditions: Conditions,
   addition_kt: number | undefined,
 ): Approach {
-  const { table, configuration } = situation;
+  const { configuration } = situation;
+  const { approachSpeed: printed } = situation.ready;
   const hasAddition = (addition_kt ?? conditions.gust_kt - conditions.speed_kt) > 0;
-  if (table === undefined) {
+  if (printed === undefined) {
     return { ok: false, hasAddition, reason: { code: 'no-table', parameters: { table: 'landing', configuration } } };
   }
-  const published = printedSpeed(situation, table.approachSpeed, 'approach speed');
+  const published = printedSpeed(situation, printed);
   if (!published.ok) return { ok: false, hasAddition, reason: published.reason };
-  const ofTable = hasAddition ? tableSpeed(situation, table.approachSpeed, 'approach speed') : published;
+  const ofTable = hasAddition ? tableSpeed(situation, printed) : published;
   if (!ofTable.ok) return { ok: false, hasAddition, reason: ofTable.reason };
   const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, {
     meanSpeed: conditions.speed_kt as Knots,
@@ -151,6 +153,16 @@ function withExcessHeight(r: Recorder, situation: LandingSituation, chain: Chain
   return { ...chain, distance_m, flownOver_m, stairs: [...chain.stairs, stair] };
 }
 
+const notLooked = named(
+  'approach-obstacles',
+  'approach obstacles',
+  'obstacles on the approach',
+  'm',
+  'clearance asked',
+);
+
+const required = named('landing-distance', 'landing distance', 'landing distance required', 'm', 'distance available');
+
 /** The landing of one situation in one weather. */
 export function landingFigures(
   r: Recorder,
@@ -164,21 +176,11 @@ export function landingFigures(
   const speeds = approachOf(r, situation, conditions, addition_kt);
   const chain = landingChain(r, situation, air, wind.inTables_kt, speeds, overrides);
   const { judged: distance, used, factor, available_m, lost_m } = landingDistance(r, situation, chain);
-  const notLooked = {
-    id: 'approach-obstacles',
-    subject: 'approach obstacles',
-    quantity: 'obstacles on the approach',
-    unit: 'm',
-    limitStatus: 'clearance asked',
-  } as const;
-  const judged = [
-    massCriterion(situation),
-    distance,
-    ...(situation.runway.behind === undefined
-      ? [undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }])]
-      : []),
-    ...windCriteria(situation, wind),
-  ];
+  const judged = [massCriterion(situation), distance];
+  if (situation.runway.behind === undefined) {
+    judged.push(undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }]));
+  }
+  addWindCriteria(judged, situation, wind);
   return { air, wind, approach: speeds, chain, distance, used, factor, available_m, lost_m, judged };
 }
 
@@ -194,27 +196,20 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
   else if (isUnfactored) r.decide('safety-factor-included', {});
   const factor = isUnfactored ? 1 : set.landing.safety.factor;
   const used: FactorOrigin[] = [...chain.used, ...(isUnfactored ? [] : [set.landing.safety])];
-  const named = {
-    id: 'landing-distance',
-    subject: 'landing distance',
-    quantity: 'landing distance required',
-    unit: 'm',
-    limitStatus: 'distance available',
-  } as const;
   const missing = [...chain.missing, ...lost.missing];
   if (missing.length > 0)
     return {
-      judged: undetermined(named, 'at most', missing, Math.floor(available_m)),
+      judged: undetermined(required, 'at most', missing, Math.floor(available_m)),
       used,
       factor,
       available_m,
       lost_m,
     };
-  const required = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, {
+  const required_m = r.step('distance.corrected-distance', 'landing distance factored', correctedDistance, {
     distance: chain.distance_m as Metres,
     factors: [factor as Ratio],
   });
-  const judged = withholdRecalled(situation, atMost(named, required, available_m, chain.kind, lost.notes), used);
+  const judged = withholdRecalled(situation, atMost(required, required_m, available_m, chain.kind, lost.notes), used);
   return { judged, used, factor, available_m, lost_m };
 }
 

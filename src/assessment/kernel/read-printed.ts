@@ -1,34 +1,30 @@
 import {
   axisFacts,
-  bracketTable,
-  type Figures,
+  bracketPrepared,
+  type Chart,
+  type InterpolateCellInputs,
   interpolateCell,
   interpolateCurves,
-  isChart,
-  type ReadingMode,
   readChart,
   type TablePoint,
 } from '../../aircraft/index.ts';
+import type { ReadyFigures } from '../request/ready-figures.ts';
 import type { Reason } from '../result/reason.ts';
 import { edgeReasons, noChartReading, noReading } from './no-reading.ts';
 import type { Recorder } from './step.ts';
 
 /** A figure in the unit in which it is printed, or why there is none. */
-export type PrintedFigure =
-  | { readonly ok: true; readonly value: number }
-  | { readonly ok: false; readonly reason: Reason };
+export type PrintedFigure = number | Reason;
 
 /** Reads figures of the manual, from a table or a chart, noting each formula and each favourable edge. */
 export function readPrinted(
   r: Recorder,
-  figures: Figures,
+  { name, figures, mode, table }: ReadyFigures,
   point: TablePoint,
-  mode: ReadingMode,
-  name: string,
 ): PrintedFigure {
   if (mode.between === 'next-worse') r.decide('read-next-worse', {});
-  if (isChart(figures)) {
-    const reading = readChart(figures, point, mode, ({ quantity }, inputs) =>
+  if (table === undefined) {
+    const reading = readChart(figures as Chart, point, mode, ({ quantity }, inputs) =>
       r.step(
         'aircraft.interpolate-curves',
         `${name}, panel of ${axisFacts[quantity].words}`,
@@ -36,7 +32,7 @@ export function readPrinted(
         inputs,
       ),
     );
-    if (!reading.ok) return { ok: false, reason: noChartReading(reading, name) };
+    if (!reading.ok) return noChartReading(reading, name);
     for (const { scale, at, edge } of reading.atEdge) {
       r.decide('read-at-edge', {
         table: name,
@@ -46,11 +42,24 @@ export function readPrinted(
         unit: scale.unit,
       });
     }
-    return { ok: true, value: reading.value };
+    return reading.value;
   }
-  const reading = bracketTable(figures, point, mode);
-  if (!reading.ok) return { ok: false, reason: noReading(reading, name) };
-  const { atEdge, ...cell } = reading.bracket;
-  for (const { code, parameters } of edgeReasons(atEdge, point, name)) r.decide(code, parameters);
-  return { ok: true, value: r.step('aircraft.interpolate-cell', name, interpolateCell, cell) };
+  const reading = bracketPrepared(table, point);
+  if (!reading.ok) return noReading(reading, name);
+  const { cell, atEdge } = reading;
+  if (atEdge.length > 0)
+    for (const { code, parameters } of edgeReasons(atEdge, point, name)) r.decide(code, parameters);
+  // The next reading of the table writes over its bracket; a note keeps its own.
+  const noted = r.explains ? copyOf(cell) : cell;
+  return r.step('aircraft.interpolate-cell', name, interpolateCell, noted);
+}
+
+function copyOf({ lower, upper, at, corners }: InterpolateCellInputs): InterpolateCellInputs {
+  return { lower: listOf(lower), upper: listOf(upper), at: listOf(at), corners: listOf(corners) };
+}
+
+function listOf(figures: ArrayLike<number>): number[] {
+  const list: number[] = [];
+  for (let i = 0; i < figures.length; i += 1) list.push(figures[i] as number);
+  return list;
 }

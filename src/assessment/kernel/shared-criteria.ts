@@ -2,59 +2,47 @@ import { stallSpeedMultiple } from '../../airspeed/index.ts';
 import type { FactorOrigin } from '../../distance/index.ts';
 import { type CalibratedAirspeed, type Ratio, roundUp } from '../../units/index.ts';
 import { convert } from '../../units/unit-table.ts';
-import { calibrated, inUnit, type Situation, type WindLimit } from '../request/situation.ts';
+import { inUnit, type Situation } from '../request/situation.ts';
+import { calibrated } from '../request/speeds.ts';
+import { crosswindCriterion, tailwindCriterion, type WindCriterion } from '../request/wind-limits.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Wind } from './air-and-wind.ts';
-import { atMost, type Judged, undetermined, withheld } from './criterion.ts';
+import { atMost, type Judged, type Named, named, undetermined, withheld } from './criterion.ts';
 import type { Recorder } from './step.ts';
+
+const massInWords = { takeoff: 'take-off mass', landing: 'landing mass' } as const;
 
 /** The mass against its maximum, in the unit in which the data state that. */
 export function massCriterion(situation: Situation): Judged {
   const { mass_kg, maximumMass, phase } = situation;
   const { value: limit, unit } = maximumMass;
-  const named = {
-    id: 'mass',
-    subject: 'mass',
-    quantity: `${phase === 'takeoff' ? 'take-off' : 'landing'} mass`,
-    unit,
-    limitStatus: 'limitation',
-  } as const;
   const mass = convert(mass_kg, 'kg', unit) as number;
-  const judged = atMost(named, mass, limit);
+  const judged = atMost(named('mass', 'mass', massInWords[phase], unit, 'limitation'), mass, limit);
   if (judged.verdict === 'within') return judged;
   return { ...judged, reasons: [{ code: 'mass-above-maximum', parameters: { mass, limit, unit } }] };
 }
 
-type WindKind = Pick<Judged, 'id' | 'subject' | 'quantity'>;
-
-const across: WindKind = { id: 'crosswind', subject: 'crosswind', quantity: 'crosswind in gusts' };
-const along: WindKind = { id: 'tailwind', subject: 'tailwind', quantity: 'tailwind used' };
-
-/** Crosswind and tailwind against every limit, each with its status; a wind that no limit stands against is undetermined. */
-export function windCriteria(situation: Situation, wind: Wind): Judged[] {
-  const { crosswindLimits, tailwindLimits, policies } = situation;
-  const binding = crosswindLimits.filter(
-    ({ status }) => status !== 'demonstrated' || policies.demonstratedCrosswind === 'limit',
-  );
-  return [
-    ...againstLimits(across, wind.worstCrosswind_kt, binding, 'no-crosswind-limit'),
-    ...againstLimits(along, Math.max(0, -wind.used_kt), tailwindLimits, 'no-tailwind-limit'),
-  ];
+/** Adds crosswind and tailwind against every limit, each with its status; a wind that no limit stands against is undetermined. */
+export function addWindCriteria(judged: Judged[], { windCriteria }: Situation, wind: Wind): void {
+  addAgainstLimits(judged, wind.worstCrosswind_kt, windCriteria.crosswind, crosswindWithoutLimit);
+  addAgainstLimits(judged, Math.max(0, -wind.used_kt), windCriteria.tailwind, tailwindWithoutLimit);
 }
 
-function againstLimits(
-  { id, subject, quantity }: WindKind,
+const crosswindWithoutLimit = crosswindCriterion('kt', 'none given');
+const tailwindWithoutLimit = tailwindCriterion('kt', 'none given');
+
+function addAgainstLimits(
+  judged: Judged[],
   wind_kt: number,
-  limits: readonly WindLimit[],
-  withoutLimit: Reason['code'],
-): Judged[] {
+  limits: readonly WindCriterion[],
+  withoutLimit: Named,
+): void {
   if (limits.length === 0 && roundUp(wind_kt) > 0) {
-    const named = { id, subject, quantity, unit: 'kt', limitStatus: 'none given' } as const;
-    return [undetermined(named, 'at most', [{ code: withoutLimit, parameters: { wind_kt: roundUp(wind_kt) } }])];
+    const code = withoutLimit.id === 'crosswind' ? 'no-crosswind-limit' : 'no-tailwind-limit';
+    judged.push(undetermined(withoutLimit, 'at most', [{ code, parameters: { wind_kt: roundUp(wind_kt) } }]));
   }
-  return limits.map(({ value, unit, status }) =>
-    atMost({ id, subject, quantity, unit, limitStatus: status }, convert(wind_kt, 'kt', unit) as number, value),
-  );
+  for (const { words, value, unit } of limits)
+    judged.push(atMost(words, convert(wind_kt, 'kt', unit) as number, value));
 }
 
 /** What crosswinds say beside the criteria: advice, and figures that only inform. */
@@ -92,7 +80,7 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
 
 /** Withholds a verdict that rests on a recalled factor nobody has confirmed. */
 export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
-  if (!used.some(({ access }) => access === 'recalled')) return judged;
+  if (!hasRecalled(used)) return judged;
   const confirmed = new Set(situation.confirmations.map(({ factorId }) => factorId));
   const open = used.filter(({ id, access }) => access === 'recalled' && !confirmed.has(id));
   if (open.length === 0) return judged;
@@ -103,4 +91,9 @@ export function withholdRecalled(situation: Situation, judged: Judged, used: rea
       parameters: { factorId: id, edition: situation.set.edition },
     })),
   );
+}
+
+function hasRecalled(used: readonly FactorOrigin[]): boolean {
+  for (const { access } of used) if (access === 'recalled') return true;
+  return false;
 }

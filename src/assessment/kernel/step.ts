@@ -32,14 +32,14 @@ export const callThrough: Recorder = {
   decide: () => undefined,
 };
 
-/** Calls, and notes every step and decision. */
+/** Calls, and notes every step and decision. Inputs are noted as they are: whoever calls hands over an object of its own. */
 export class TraceRecorder implements Recorder {
   readonly explains = true;
   readonly trace: TraceEntry[] = [];
 
   step<I extends object, R>(record: string, label: string, formula: (inputs: I) => R, inputs: I): R {
     const output = formula(inputs);
-    this.trace.push({ kind: 'step', label, record, inputs: { ...inputs } as Record<string, unknown>, output });
+    this.trace.push({ kind: 'step', label, record, inputs: inputs as Readonly<Record<string, unknown>>, output });
     return output;
   }
 

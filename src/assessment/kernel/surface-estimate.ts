@@ -9,7 +9,8 @@ import {
   standardGravity,
 } from '../../dynamics/index.ts';
 import type { CalibratedAirspeed, Kilograms, Knots, Metres, Percent, Ratio } from '../../units/index.ts';
-import type { Situation, SpeedReading } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
+import type { SpeedReading } from '../request/speeds.ts';
 import type { Air, Wind } from './air-and-wind.ts';
 import { type Judged, withheld } from './criterion.ts';
 import type { Chain } from './distance-chain.ts';

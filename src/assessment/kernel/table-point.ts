@@ -1,5 +1,6 @@
-import { type Figures, runsAlong, type TablePoint } from '../../aircraft/index.ts';
+import type { TablePoint } from '../../aircraft/index.ts';
 import { isaDeviation } from '../../atmosphere/index.ts';
+import type { ReadyFigures } from '../request/ready-figures.ts';
 import type { Air } from './air-and-wind.ts';
 import type { Recorder } from './step.ts';
 
@@ -15,25 +16,22 @@ const calmAndLevel: Beside = {};
 /** Where a table is read today; the deviation from standard only where an axis asks for it. */
 export function pointOf(
   r: Recorder,
-  figures: Figures,
+  { runsAlongIsaDeviation }: ReadyFigures,
   mass_kg: number,
   air: Air,
   { headwind = 0, slope = 0, height = 0 }: Beside = calmAndLevel,
 ): TablePoint {
   const { pressureAltitude_ft: pressureAltitude, tableTemperature_degC: temperature } = air;
-  const point = {
+  return {
     mass: mass_kg,
     pressureAltitude,
     densityAltitude: air.tableDensityAltitude_ft,
     temperature,
+    isaDeviation: runsAlongIsaDeviation
+      ? r.step('atmosphere.isa-deviation', 'deviation from standard', isaDeviation, { temperature, pressureAltitude })
+      : undefined,
     headwind,
     slope,
     height,
   };
-  if (!runsAlong(figures, 'isaDeviation')) return point;
-  const deviation = r.step('atmosphere.isa-deviation', 'deviation from standard', isaDeviation, {
-    temperature,
-    pressureAltitude,
-  });
-  return { ...point, isaDeviation: deviation };
 }

@@ -2,13 +2,14 @@ import type { TakeoffData } from '../../aircraft/index.ts';
 import { correctedDistance, speedFactor } from '../../distance/index.ts';
 import type { CalibratedAirspeed, Metres } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { flownSpeed, type Situation, type SpeedReading, tableSpeed } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
+import { flownSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Climb, type ClimbOutObstacle, climbOf, obstacleCriteria } from './climb-out.ts';
-import { atMost, type Judged, undetermined } from './criterion.ts';
+import { atMost, type Judged, named, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
-import { type TakeoffSafety, takeoffSafety } from './safety.ts';
-import { massCriterion, windCriteria, withholdRecalled } from './shared-criteria.ts';
+import { type SafetyRule, safetyRuleOf, type TakeoffSafety, takeoffSafety } from './safety.ts';
+import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 import { moreAdverse, type SurfaceEstimate, surfaceEstimate } from './surface-estimate.ts';
 
@@ -19,6 +20,7 @@ export interface TakeoffSituation extends Situation<TakeoffData> {
   readonly tableLiftOff: SpeedReading;
   readonly atScreen: SpeedReading;
   readonly hasAddition: boolean;
+  readonly safetyRule: SafetyRule;
 }
 
 /** What the take-off kernel finds, in plain figures. */
@@ -36,22 +38,28 @@ export interface TakeoffFigures {
 
 /** Adds the speeds of the take-off, which depend on mass and configuration alone. */
 export function withTakeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSituation {
-  const table = situation.table as TakeoffData | undefined;
-  return { ...situation, table, ...takeoffSpeeds(situation, table, addition_kt), hasAddition: addition_kt > 0 };
+  return {
+    ...situation,
+    table: situation.table as TakeoffData | undefined,
+    ...takeoffSpeeds(situation, addition_kt),
+    hasAddition: addition_kt > 0,
+    safetyRule: safetyRuleOf(situation),
+  };
 }
 
 type TakeoffSpeeds = Pick<TakeoffSituation, 'liftOff' | 'tableLiftOff' | 'atScreen'>;
 
-function takeoffSpeeds(situation: Situation, table: TakeoffData | undefined, addition_kt: number): TakeoffSpeeds {
-  if (table === undefined) {
+function takeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSpeeds {
+  const { liftOffSpeed, speedAtScreenHeight } = situation.ready;
+  if (liftOffSpeed === undefined || speedAtScreenHeight === undefined) {
     const parameters = { table: 'take-off', configuration: situation.configuration };
     const none = { ok: false, reason: { code: 'no-table', parameters } } as const;
     return { liftOff: none, tableLiftOff: none, atScreen: none };
   }
   return {
-    liftOff: flownSpeed(situation, table.liftOffSpeed, 'lift-off speed', addition_kt),
-    tableLiftOff: tableSpeed(situation, table.liftOffSpeed, 'lift-off speed'),
-    atScreen: flownSpeed(situation, table.speedAtScreenHeight, '50 ft speed', addition_kt),
+    liftOff: flownSpeed(situation, liftOffSpeed, addition_kt),
+    tableLiftOff: tableSpeed(situation, liftOffSpeed),
+    atScreen: flownSpeed(situation, speedAtScreenHeight, addition_kt),
   };
 }
 
@@ -67,7 +75,7 @@ export function takeoffAtMasses(situation: TakeoffSituation, addition_kt: number
   const loaded: { -readonly [K in keyof TakeoffSituation]: TakeoffSituation[K] } = { ...situation };
   const whole = (mass_kg: number) => {
     loaded.mass_kg = mass_kg;
-    const { liftOff, tableLiftOff, atScreen } = takeoffSpeeds(loaded, loaded.table, addition_kt);
+    const { liftOff, tableLiftOff, atScreen } = takeoffSpeeds(loaded, addition_kt);
     loaded.liftOff = liftOff;
     loaded.tableLiftOff = tableLiftOff;
     loaded.atScreen = atScreen;
@@ -179,6 +187,15 @@ export function judgeTakeoffDistance(
 }
 
 /** What a longer ground roll changes. */
+/** Withholds what rests on a recalled factor, of the correction or of the safety. */
+function withheld(judged: Judged, situation: TakeoffSituation, chain: Chain, safety: TakeoffSafety): Judged {
+  return withholdRecalled(situation, withholdRecalled(situation, judged, chain.used), safety.used);
+}
+
+const run = named('takeoff-run', 'take-off run', 'ground roll with the safety factor', 'm', 'distance available');
+
+const notAsked: Climb = { gradient: undefined, heightLost_m: 0, missing: [] };
+
 const restsOnDistance: ReadonlySet<Judged['id']> = new Set(['takeoff-run', 'takeoff-distance', 'obstacle']);
 
 function figuresWith(
@@ -191,7 +208,11 @@ function figuresWith(
   const wind = windOf(r, situation, conditions);
   const chain = takeoffChain(r, situation, air, wind.inTables_kt, overrides);
   const safety = takeoffSafety(r, situation, chain);
-  const climb = climbOf(r, situation, air, wind.used_kt, situation.atScreen);
+  // Where nothing stands ahead the climb only informs: nobody waits for it where nobody reads.
+  const climb =
+    r.explains || (situation.runway.ahead?.length ?? 0) > 0
+      ? climbOf(r, situation, air, wind.used_kt, situation.atScreen)
+      : notAsked;
   const distances = {
     factored_m: safety.factored_m,
     unfactored_m: chain.distance_m,
@@ -199,24 +220,12 @@ function figuresWith(
     missing: chain.missing,
   };
   const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
-  const run = {
-    id: 'takeoff-run',
-    subject: 'take-off run',
-    quantity: 'ground roll with the safety factor',
-    unit: 'm',
-    limitStatus: 'distance available',
-  } as const;
   const runCriterion =
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
       : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
-  const used = [...chain.used, ...safety.used];
-  const judged = [
-    massCriterion(situation),
-    withholdRecalled(situation, runCriterion, used),
-    safety.judged,
-    ...overObstacles.map((each) => withholdRecalled(situation, each, used)),
-    ...windCriteria(situation, wind),
-  ];
+  const judged = [massCriterion(situation), withheld(runCriterion, situation, chain, safety), safety.judged];
+  for (const each of overObstacles) judged.push(withheld(each, situation, chain, safety));
+  addWindCriteria(judged, situation, wind);
   return { air, wind, chain, safety, climb, obstacles, judged };
 }

@@ -1,26 +1,24 @@
-import type { ClimbData, LandingData, TakeoffData } from '../../aircraft/index.ts';
 import {
-  bracketCalibration,
-  bracketTable,
-  calibrationTable,
-  interpolateCell,
-  isChart,
+  type ClimbData,
+  type DistanceData,
+  type LandingData,
   type PerformanceData,
+  type PreparedTable,
+  preparedCalibration,
   printedRange,
-  type ReadingMode,
-  runsAlong,
-  type Table,
-  type WindValue,
+  type TakeoffData,
 } from '../../aircraft/index.ts';
 import { type FactorSet, factorSets, type Surface, type SurfaceEffect, surfaceEffect } from '../../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
-import { type MagneticDirection, quantityOf, roundUp, type TrueDirection } from '../../units/index.ts';
+import { type MagneticDirection, quantityOf, type TrueDirection } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
-import { edgeReasons, noReading } from '../kernel/no-reading.ts';
 import type { Reason } from '../result/reason.ts';
+import { type OwnSurface, ownSurfaceOf } from './own-surface.ts';
 import { type Confirmation, type Policies, policyDefaults } from './policies.ts';
+import { type ReadingModes, type ReadyData, readyData } from './ready-figures.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
+import { type WindLimit, windCriteriaOf, windLimits } from './wind-limits.ts';
 
 /** An obstacle seen from one end of the runway. */
 export interface PlacedObstacle {
@@ -59,24 +57,6 @@ export interface RunwayInUse {
   readonly behind: readonly PlacedObstacle[] | undefined;
 }
 
-/** A speed, calibrated where the data allow; one that is flown is rounded up to a whole knot first. */
-export interface FlownSpeed {
-  readonly kias: number;
-  readonly kcas: number | undefined;
-}
-
-/** A speed, or why the data have none for this mass. */
-export type SpeedReading =
-  | ({ readonly ok: true; readonly edges: readonly Reason[] } & FlownSpeed)
-  | { readonly ok: false; readonly reason: Reason };
-
-/** A wind limit in the unit in which it is stated. */
-export interface WindLimit {
-  readonly value: number;
-  readonly unit: 'kt' | 'mph' | 'mps';
-  readonly status: 'limitation' | 'demonstrated' | 'personal';
-}
-
 /** Everything about a request that does not change with the weather. */
 export interface Situation<T extends TakeoffData | LandingData = TakeoffData | LandingData> {
   readonly phase: 'takeoff' | 'landing';
@@ -92,19 +72,24 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
-  /** By flap setting, as tables that are read. */
-  readonly calibrations: ReadonlyMap<string, Table<'kcas'>>;
+  /** Tables and charts, ready for the readings of many weathers. */
+  readonly ready: ReadyData;
+  /** By flap setting. */
+  readonly calibrations: ReadonlyMap<string, PreparedTable>;
   /** Whether any table or chart of this phase runs along density altitude. */
   readonly readsDensityAltitude: boolean;
+  /** The last headwind that the manual prints. */
+  readonly greatestHeadwind_kt: number;
+  /** What the manual says of today's surface. */
+  readonly ownSurface: OwnSurface;
   /** What the set says of today's surface. */
   readonly surfaceEffect: SurfaceEffect;
   readonly safety: 'of the set' | 'none';
   readonly policies: Policies;
   readonly confirmations: readonly Confirmation[];
-  /** How tables are read: for distances and speeds, and for rates of climb. */
-  readonly reading: { readonly greaterIsWorse: ReadingMode; readonly lessIsWorse: ReadingMode };
   readonly crosswindLimits: readonly WindLimit[];
   readonly tailwindLimits: readonly WindLimit[];
+  readonly windCriteria: ReturnType<typeof windCriteriaOf>;
   readonly notes: readonly Reason[];
 }
 
@@ -131,9 +116,16 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const notes: Reason[] = [];
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
+  const crosswindLimits = windLimits(data.crosswind, personalLimits?.crosswind);
+  const tailwindLimits = windLimits(data.tailwind, personalLimits?.tailwind);
   const set = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
   const climb = data.climb.find((each) => each.configuration === configuration && each.use === use);
-  const read = [table?.groundRoll, table?.distance, climb?.rateOfClimb];
+  const modes: ReadingModes = {
+    greaterIsWorse: { ...reading, worse: 'greater' },
+    lessIsWorse: { ...reading, worse: 'less' },
+  };
+  const ready = readyData(table, climb, modes);
+  const { groundRoll, distance, rateOfClimb } = ready;
   return {
     phase,
     data,
@@ -144,29 +136,34 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     climb,
     calibrations: new Map(
       data.calibrations.flatMap(({ flap: each }) => {
-        const calibration = calibrationTable(data, each);
+        const calibration = preparedCalibration(data, each);
         return calibration === undefined ? [] : [[each, calibration] as const];
       }),
     ),
-    readsDensityAltitude: read.some((figures) => figures !== undefined && runsAlong(figures, 'densityAltitude')),
+    ready,
+    readsDensityAltitude: [groundRoll, distance, rateOfClimb].some((each) => each?.runsAlongDensityAltitude === true),
     mass_kg: inUnit(request.mass, 'kg'),
     maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
     runway: runwayInUse(request, notes),
     set,
+    greatestHeadwind_kt: table === undefined ? 0 : greatestHeadwind(table),
+    ownSurface: ownSurfaceOf(table, request.runway.surface),
     surfaceEffect: surfaceEffect(set[phase], request.runway.surface),
     safety: request.safetyFactor ?? 'of the set',
     policies,
     confirmations: request.policies?.confirmations ?? [],
-    reading: { greaterIsWorse: { ...reading, worse: 'greater' }, lessIsWorse: { ...reading, worse: 'less' } },
-    crosswindLimits: windLimits(data.crosswind, personalLimits?.crosswind),
-    tailwindLimits: windLimits(data.tailwind, personalLimits?.tailwind),
+    crosswindLimits,
+    tailwindLimits,
+    windCriteria: windCriteriaOf(crosswindLimits, tailwindLimits, policies.demonstratedCrosswind),
     notes,
   };
 }
 
-function windLimits(stated: readonly WindValue[], personal: { value: number; unit: 'kt' } | undefined): WindLimit[] {
-  const limits: WindLimit[] = stated.map(({ speed, status }) => ({ ...speed, status }));
-  return personal === undefined ? limits : [...limits, { ...personal, status: 'personal' }];
+/** The last headwind that the manual prints: on an axis of its tables, or in its law; none where it has neither. */
+function greatestHeadwind({ distance, corrections }: DistanceData): number {
+  const axis = printedRange(distance, 'headwind');
+  if (axis !== undefined) return Math.max(0, axis.to);
+  return corrections.headwind === undefined ? 0 : inUnit(corrections.headwind.upTo, 'kt');
 }
 
 function settle(given: PoliciesGiven): Policies {
@@ -272,68 +269,4 @@ function directionForWind(
     },
   });
   return converted;
-}
-
-/** The speed printed for this mass, rounded up to a whole knot, with an addition before rounding. */
-export function flownSpeed(
-  situation: Situation,
-  speeds: Table<'kias'>,
-  name: string,
-  addition_kt = 0,
-  flap = situation.flap,
-): SpeedReading {
-  const printed = printedSpeed(situation, speeds, name);
-  if (!printed.ok) return printed;
-  const kias = roundUp(printed.kias + addition_kt);
-  return { ...printed, kias, kcas: calibrated(situation, flap, kias) };
-}
-
-/** The speed printed for this mass, unrounded. */
-export function printedSpeed(situation: Situation, speeds: Table<'kias'>, name: string): SpeedReading {
-  return speedAt(situation, speeds, name, situation.mass_kg, situation.reading.greaterIsWorse);
-}
-
-/**
- * The speed that today's reading of the distance table belongs to, unrounded. Always interpolated: of two speeds the
- * slower is the worse one to pay an addition from.
- */
-export function tableSpeed(situation: Situation, speeds: Table<'kias'>, name: string): SpeedReading {
-  const mode = { ...situation.reading.greaterIsWorse, between: 'interpolate' } as const;
-  return speedAt(situation, speeds, name, massOfTable(situation), mode);
-}
-
-/** The mass that the distance table is read at, where that is more than today's: stated, the first printed, or the next worse. */
-function massOfTable({ table, mass_kg, policies }: Situation): number {
-  if (table === undefined) return mass_kg;
-  const { distance, associatedConditions } = table;
-  if (associatedConditions.mass !== undefined) return Math.max(mass_kg, inUnit(associatedConditions.mass, 'kg'));
-  const range = printedRange(distance, 'mass');
-  if (range === undefined) return mass_kg;
-  const inKilograms = (value: number) => inUnit({ value, unit: range.unit }, 'kg');
-  if (policies.betweenPrintedValues === 'interpolate' || isChart(distance))
-    return Math.max(mass_kg, inKilograms(range.from));
-  const printed = distance.axes.find(({ quantity }) => quantity === 'mass')?.values ?? [];
-  return printed.map(inKilograms).find((each) => each >= mass_kg) ?? mass_kg;
-}
-
-function speedAt(
-  situation: Situation,
-  speeds: Table<'kias'>,
-  name: string,
-  mass_kg: number,
-  mode: ReadingMode,
-): SpeedReading {
-  const point = { mass: mass_kg };
-  const reading = bracketTable(speeds, point, mode);
-  if (!reading.ok) return { ok: false, reason: noReading(reading, name) };
-  const kias = interpolateCell(reading.bracket);
-  const edges = edgeReasons(reading.bracket.atEdge, point, name);
-  return { ok: true, kias, kcas: calibrated(situation, situation.flap, kias), edges };
-}
-
-/** An indicated airspeed through the data's own calibration for that flap; none without one. */
-export function calibrated(situation: Situation, flap: string, kias: number): number | undefined {
-  const calibration = situation.calibrations.get(flap);
-  const reading = calibration === undefined ? undefined : bracketCalibration(calibration, kias);
-  return reading?.ok === true ? interpolateCell(reading.bracket) : undefined;
 }

@@ -3,7 +3,8 @@ import type { UnitWord } from '../../units/unit-table.ts';
 import { windComponents } from '../../wind/index.ts';
 import type { Wind } from '../kernel/air-and-wind.ts';
 import type { Conditions } from '../request/conditions.ts';
-import type { Situation, WindLimit } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
+import type { WindLimit } from '../request/wind-limits.ts';
 
 /** A limit that the wind is held against. */
 export interface WindLimitFound {

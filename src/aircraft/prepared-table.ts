@@ -1,0 +1,112 @@
+import type { UnitWord } from '../units/unit-table.ts';
+import { type AxisQuantity, axisFacts, axisQuantities } from './axis.ts';
+import type { InterpolateCellInputs } from './interpolate-cell.ts';
+import type { ReadingMode } from './reading-mode.ts';
+import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
+
+/** One axis with everything about it that no point changes. */
+export interface PreparedAxis {
+  readonly axis: TableAxis;
+  /** The word as this library writes it: one that came out of a document is another string, slower to compare. */
+  readonly quantity: AxisQuantity;
+  readonly values: Float64Array;
+  readonly readingUnit: UnitWord;
+  readonly isInReadingUnit: boolean;
+  readonly highIsFavourable: boolean;
+  /** How many cells one step along this axis is. */
+  readonly stride: number;
+}
+
+/**
+ * The axes of one or more tables, and where on them the last point lay. The places are written over by each reading:
+ * new lists for every reading cost more than the reading itself, and on most axes (the mass, of a sweep through
+ * weathers) the next point lies where the last one lay.
+ */
+export interface PreparedAxes {
+  readonly axes: readonly PreparedAxis[];
+  /** The value that each axis was last found for, in its own unit; NaN where it is to be looked for. */
+  readonly found: Float64Array;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  readonly at: Float64Array;
+  readonly lowIndex: Int32Array;
+  readonly highIndex: Int32Array;
+  /** Where the cells at the corners stand; they hold for every table on these axes until the point moves. */
+  readonly offsets: Int32Array;
+}
+
+/** A table made ready for many readings in one mode: cells in one row, the last axis running fastest, a blank one NaN. */
+export interface PreparedTable {
+  readonly along: PreparedAxes;
+  readonly mode: ReadingMode;
+  readonly cells: Float64Array;
+  /** The last reading that was within what is printed; its lists are those of the axes. */
+  readonly within: {
+    readonly ok: true;
+    readonly cell: InterpolateCellInputs & { readonly corners: Float64Array };
+    readonly atEdge: readonly never[];
+  };
+}
+
+/**
+ * Makes a table ready for readings in one mode. A ground roll and a distance on the same axes share them (`like`), so
+ * that the second reading of a point need not look for its place again.
+ */
+export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: PreparedTable): PreparedTable {
+  const along =
+    like !== undefined && like.mode === mode && isSameAxes(table.axes, like.along.axes)
+      ? like.along
+      : prepareAxes(table.axes, mode);
+  const corners = new Float64Array(2 ** table.axes.length);
+  const { lower, upper, at } = along;
+  return {
+    along,
+    mode,
+    cells: Float64Array.from(inOneRow(table.cells, table.axes)),
+    within: { ok: true, cell: { lower, upper, at, corners }, atEdge: [] },
+  };
+}
+
+function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxes {
+  const rank = axes.length;
+  return {
+    axes: axes.map((axis, k) => ({
+      axis,
+      quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
+      values: Float64Array.from(axis.values),
+      readingUnit: axisFacts[axis.quantity].readingUnit,
+      isInReadingUnit: axisFacts[axis.quantity].readingUnit === axis.unit,
+      highIsFavourable: mode.highIsFavourable.includes(axis.quantity),
+      stride: axes.slice(k + 1).reduce((cells, { values }) => cells * values.length, 1),
+    })),
+    found: new Float64Array(rank).fill(Number.NaN),
+    lower: new Float64Array(rank),
+    upper: new Float64Array(rank),
+    at: new Float64Array(rank),
+    lowIndex: new Int32Array(rank),
+    highIndex: new Int32Array(rank),
+    offsets: new Int32Array(2 ** rank),
+  };
+}
+
+function isSameAxes(axes: readonly TableAxis[], others: readonly PreparedAxis[]): boolean {
+  return (
+    axes.length === others.length &&
+    axes.every(({ quantity, unit, values }, k) => {
+      const { axis } = others[k] as PreparedAxis;
+      return (
+        quantity === axis.quantity &&
+        unit === axis.unit &&
+        values.length === axis.values.length &&
+        values.every((value, i) => value === axis.values[i])
+      );
+    })
+  );
+}
+
+/** Cells in the order of their axes; what is blank or missing is NaN here, and never read as a figure. */
+function inOneRow(cells: Cells | undefined, axes: readonly TableAxis[]): number[] {
+  const [axis, ...inner] = axes;
+  if (axis === undefined) return [typeof cells === 'number' ? cells : Number.NaN];
+  return axis.values.flatMap((_, i) => inOneRow((cells as readonly Cells[] | null | undefined)?.[i], inner));
+}
