@@ -4,8 +4,8 @@ import type { AxisQuantity } from './axis.ts';
 import { climbProgressFaults } from './climb-progress-faults.ts';
 import { type Figures, printedRanges } from './figures.ts';
 import type { DistanceData, PerformanceData, StallSpeed, TakeoffData } from './performance-data.ts';
-import type { TablePoint } from './read-table.ts';
-import { figureAt, samplesOf } from './samples.ts';
+import { rollAtEachDistance } from './roll-and-distance.ts';
+import { figureReader, samplesOf } from './samples.ts';
 
 /** What no schema of single values can see: references between the parts, and figures that contradict each other. */
 export function consistencyFaults(data: PerformanceData): Fault[] {
@@ -212,10 +212,10 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
       });
     }
   }
-  for (const { place, cell, roll } of rollAtEachDistance(table)) {
+  for (const { placeOf, cell, roll } of rollAtEachDistance(table)) {
     if (roll >= cell)
       faults.push({
-        path: `${path}.distance.${place}`,
+        path: `${path}.distance.${placeOf()}`,
         message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}`,
       });
   }
@@ -225,9 +225,11 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
 /** Lift-off is faster than the landing stall and slower than the speed at the screen height, at every printed mass. */
 function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: string): Fault[] {
   const faults: Fault[] = [];
+  const liftOffAt = figureReader(table.liftOffSpeed);
+  const atScreenAt = figureReader(table.speedAtScreenHeight);
   for (const { place, point } of samplesOf(table.liftOffSpeed)) {
-    const liftOff = figureAt(table.liftOffSpeed, point) as number;
-    const atScreen = figureAt(table.speedAtScreenHeight, point);
+    const liftOff = liftOffAt(point) as number;
+    const atScreen = atScreenAt(point);
     if (atScreen !== undefined && atScreen <= liftOff) {
       faults.push({
         path: `${path}.liftOffSpeed.${place}`,
@@ -244,17 +246,4 @@ function takeoffSpeedFaults(data: PerformanceData, table: TakeoffData, path: str
     }
   }
   return faults;
-}
-
-/** Each printed distance with the ground roll of the same conditions, in the distance's unit; heights as for each. */
-export function rollAtEachDistance(
-  table: DistanceData,
-): { place: string; point: TablePoint; cell: number; roll: number }[] {
-  const screen_m = convert(table.screenHeight.value, table.screenHeight.unit, 'mHeight') as number;
-  return samplesOf(table.distance).flatMap(({ place, point }) => {
-    const distance = figureAt(table.distance, { ...point, height: screen_m });
-    const roll = figureAt(table.groundRoll, { ...point, height: 0 });
-    const inUnit = roll === undefined ? undefined : convert(roll, table.groundRoll.unit, table.distance.unit);
-    return distance === undefined || inUnit === undefined ? [] : [{ place, point, cell: distance, roll: inUnit }];
-  });
 }

@@ -23,3 +23,15 @@ export function gridCells(table: Table): GridCell[] {
     cell: cellAt(table.cells as Cells, indices),
   }));
 }
+
+/** The place of a cell that is counted in printed order, as `[1][0][2]`. */
+export function placeOfCell(axes: Table['axes'], count: number): string {
+  let place = '';
+  let left = count;
+  for (let k = axes.length - 1; k >= 0; k -= 1) {
+    const { length } = (axes[k] as Table['axes'][number]).values;
+    place = `[${left % length}]${place}`;
+    left = Math.floor(left / length);
+  }
+  return place;
+}

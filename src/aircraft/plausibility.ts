@@ -3,14 +3,14 @@ import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/ind
 import { convert } from '../units/unit-table.ts';
 import { axisFacts } from './axis.ts';
 import { preparedCalibration } from './calibrate.ts';
-import { rollAtEachDistance } from './consistency.ts';
 import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import type { DistanceData, PerformanceData, TakeoffData } from './performance-data.ts';
 import type { TablePoint } from './read-table.ts';
 import { bracketPrepared } from './read-table.ts';
-import { figureAt, samplesOf } from './samples.ts';
+import { rollAtEachDistance } from './roll-and-distance.ts';
+import { figureReader, samplesOf } from './samples.ts';
 import { cellAt } from './table.ts';
 import { verifyExamples } from './verify-examples.ts';
 
@@ -71,18 +71,20 @@ function surfaceFindings({ corrections }: DistanceData, path: string): Finding[]
 }
 
 function ratioFindings(table: DistanceData, path: string, range: { min: number; max: number }): Finding[] {
-  return rollAtEachDistance(table).flatMap(({ place, cell, roll }) => {
+  return rollAtEachDistance(table).flatMap(({ placeOf, cell, roll }) => {
     const ratio = cell / roll;
     if (ratio >= range.min && ratio <= range.max) return [];
     const message = `distance is ${ratio.toFixed(2)} times the ground roll; ${range.min} to ${range.max} is usual`;
-    return [{ code: 'distance-to-roll' as const, path: `${path}.distance.${place}`, message }];
+    return [{ code: 'distance-to-roll' as const, path: `${path}.distance.${placeOf()}`, message }];
   });
 }
 
 function accelerationFindings(data: PerformanceData, table: TakeoffData, path: string): Finding[] {
+  const rollAt = figureReader(table.groundRoll);
+  const liftOffAt = liftOffTrueAirspeed(data, table);
   return samplesOf(table.groundRoll).flatMap(({ place, point }) => {
-    const cell = figureAt(table.groundRoll, { ...point, height: 0 });
-    const speed_ktas = cell === undefined ? undefined : liftOffTrueAirspeed(data, table, point);
+    const cell = rollAt({ ...point, height: 0 });
+    const speed_ktas = cell === undefined ? undefined : liftOffAt(point);
     if (cell === undefined || speed_ktas === undefined) return [];
     const roll_m = convert(cell, table.groundRoll.unit, 'm') as number;
     const acceleration = ((speed_ktas * 1852) / 3600) ** 2 / (2 * roll_m);
@@ -94,20 +96,24 @@ function accelerationFindings(data: PerformanceData, table: TakeoffData, path: s
 }
 
 /** Only where the data hold everything that the true airspeed needs; nothing is assumed. */
-function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData, point: TablePoint): number | undefined {
-  const { pressureAltitude, temperature } = point;
+function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData): (point: TablePoint) => number | undefined {
   const flap = data.configurations.find(({ id }) => id === table.configuration)?.flap;
   const calibration = flap === undefined ? undefined : preparedCalibration(data, flap);
-  if (pressureAltitude === undefined || temperature === undefined || calibration === undefined) return undefined;
-  const indicated = figureAt(table.liftOffSpeed, point);
-  if (indicated === undefined) return undefined;
-  const calibrated = bracketPrepared(calibration, { indicatedAirspeed: indicated });
-  if (!calibrated.ok) return undefined;
-  return trueAirspeed({
-    calibratedAirspeed: interpolateCell(calibrated.cell) as CalibratedAirspeed,
-    pressureAltitude: pressureAltitude as PressureAltitude,
-    temperature: temperature as Celsius,
-  });
+  if (calibration === undefined) return () => undefined;
+  const indicatedAt = figureReader(table.liftOffSpeed);
+  return (point) => {
+    const { pressureAltitude, temperature } = point;
+    if (pressureAltitude === undefined || temperature === undefined) return undefined;
+    const indicated = indicatedAt(point);
+    if (indicated === undefined) return undefined;
+    const calibrated = bracketPrepared(calibration, { indicatedAirspeed: indicated });
+    if (!calibrated.ok) return undefined;
+    return trueAirspeed({
+      calibratedAirspeed: interpolateCell(calibrated.cell) as CalibratedAirspeed,
+      pressureAltitude: pressureAltitude as PressureAltitude,
+      temperature: temperature as Celsius,
+    });
+  };
 }
 
 /** A printed example that the data do not give back: either was mistyped. */

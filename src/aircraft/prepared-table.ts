@@ -23,6 +23,7 @@ export interface PreparedAxis {
  * weathers) the next point lies where the last one lay.
  */
 export interface PreparedAxes {
+  readonly printed: readonly TableAxis[];
   readonly axes: readonly PreparedAxis[];
   /** The value that each axis was last found for, in its own unit; NaN where it is to be looked for. */
   readonly found: Float64Array;
@@ -54,7 +55,7 @@ export interface PreparedTable {
  */
 export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: PreparedTable): PreparedTable {
   const along =
-    like !== undefined && like.mode === mode && isSameAxes(table.axes, like.along.axes)
+    like !== undefined && like.mode === mode && isSameAxes(table.axes, like.along.printed)
       ? like.along
       : prepareAxes(table.axes, mode);
   const corners = new Float64Array(2 ** table.axes.length);
@@ -62,7 +63,7 @@ export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: P
   return {
     along,
     mode,
-    cells: Float64Array.from(inOneRow(table.cells, table.axes)),
+    cells: cellsInOneRow(table),
     within: { ok: true, cell: { lower, upper, at, corners }, atEdge: [] },
   };
 }
@@ -70,6 +71,7 @@ export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: P
 function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxes {
   const rank = axes.length;
   return {
+    printed: axes,
     axes: axes.map((axis, k) => ({
       axis,
       quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
@@ -89,24 +91,35 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
   };
 }
 
-function isSameAxes(axes: readonly TableAxis[], others: readonly PreparedAxis[]): boolean {
+/** Whether two tables are printed for the same values of the same quantities. */
+export function isSameAxes(axes: readonly TableAxis[], others: readonly TableAxis[]): boolean {
   return (
     axes.length === others.length &&
     axes.every(({ quantity, unit, values }, k) => {
-      const { axis } = others[k] as PreparedAxis;
+      const other = others[k] as TableAxis;
       return (
-        quantity === axis.quantity &&
-        unit === axis.unit &&
-        values.length === axis.values.length &&
-        values.every((value, i) => value === axis.values[i])
+        quantity === other.quantity &&
+        unit === other.unit &&
+        values.length === other.values.length &&
+        values.every((value, i) => value === other.values[i])
       );
     })
   );
 }
 
-/** Cells in the order of their axes; what is blank or missing is NaN here, and never read as a figure. */
-function inOneRow(cells: Cells | undefined, axes: readonly TableAxis[]): number[] {
-  const [axis, ...inner] = axes;
-  if (axis === undefined) return [typeof cells === 'number' ? cells : Number.NaN];
-  return axis.values.flatMap((_, i) => inOneRow((cells as readonly Cells[] | null | undefined)?.[i], inner));
+/** The cells of a table in the order of their axes; what is blank or missing is NaN here, and never read as a figure. */
+export function cellsInOneRow({ axes, cells }: Table): Float64Array {
+  const row = new Float64Array(axes.reduce((count, { values }) => count * values.length, 1));
+  let next = 0;
+  const visit = (part: Cells | undefined, axis: number) => {
+    const count = axes[axis]?.values.length;
+    if (count === undefined) {
+      row[next] = typeof part === 'number' ? part : Number.NaN;
+      next += 1;
+      return;
+    }
+    for (let i = 0; i < count; i += 1) visit((part as readonly Cells[] | null | undefined)?.[i], axis + 1);
+  };
+  visit(cells, 0);
+  return row;
 }

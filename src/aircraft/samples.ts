@@ -4,8 +4,9 @@ import type { Chart, ChartScale } from './chart.ts';
 import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
+import { prepareTable } from './prepared-table.ts';
 import { readChart } from './read-chart.ts';
-import { bracketTable, type TablePoint } from './read-table.ts';
+import { bracketPrepared, type TablePoint } from './read-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
 import type { CellUnit, Table } from './table.ts';
 
@@ -48,14 +49,19 @@ const mode: ReadingMode = {
   highIsFavourable: ['headwind'],
 };
 
-/** The figure for a point, without edge rules; none where the figures have none. */
-export function figureAt(figures: Figures | Table<CellUnit>, point: TablePoint): number | undefined {
+/** Reads figures at many points, without edge rules; undefined where the figures have none. */
+export function figureReader(figures: Figures | Table<CellUnit>): (point: TablePoint) => number | undefined {
   if (isChart(figures)) {
-    const reading = readChart(figures, point, mode);
-    return reading.ok ? reading.value : undefined;
+    return (point) => {
+      const reading = readChart(figures, point, mode);
+      return reading.ok ? reading.value : undefined;
+    };
   }
-  const reading = bracketTable(figures, point, mode);
-  return reading.ok ? interpolateCell(reading.cell) : undefined;
+  const prepared = prepareTable(figures, mode);
+  return (point) => {
+    const reading = bracketPrepared(prepared, point);
+    return reading.ok ? interpolateCell(reading.cell) : undefined;
+  };
 }
 
 function inReadingUnits(axes: Table['axes'], point: TablePoint): TablePoint {

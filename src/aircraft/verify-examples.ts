@@ -15,7 +15,7 @@ import { type Figures, printedRange } from './figures.ts';
 import type { DistanceData, PerformanceData, PrintedLaw } from './performance-data.ts';
 import type { PrintedExample } from './printed-example.ts';
 import type { TablePoint } from './read-table.ts';
-import { figureAt } from './samples.ts';
+import { figureReader } from './samples.ts';
 
 /** One figure of a printed example beside what the transcribed data give. */
 export interface ExampleRow {
@@ -93,7 +93,7 @@ function distanceRows(data: PerformanceData, example: PrintedExample): ExampleRo
 
 function climbRows(data: PerformanceData, example: PrintedExample): ExampleRow[] {
   const climb = data.climb.find(({ configuration }) => configuration === example.configuration);
-  const value = climb && figureAt(climb.rateOfClimb, pointOf(example));
+  const value = climb && figureReader(climb.rateOfClimb)(pointOf(example));
   return row(
     example,
     'rate of climb',
@@ -110,7 +110,7 @@ function corrected(
   figures: Figures<'m' | 'ft'> | undefined,
   point: TablePoint,
 ): Figure {
-  const value = figures && figureAt(figures, point);
+  const value = figures && figureReader(figures)(point);
   if (table === undefined || figures === undefined || value === undefined) return undefined;
   const wind = point.headwind ?? 0;
   if (wind === 0 || printedRange(figures, 'headwind') !== undefined) return { value, unit: figures.unit };

@@ -8,7 +8,7 @@ import {
   readPerformanceData,
   type Table,
 } from '../../src/aircraft/index.ts';
-import { figureAt } from '../../src/aircraft/samples.ts';
+import { figureReader } from '../../src/aircraft/samples.ts';
 import { convert } from '../../src/units/unit-table.ts';
 import { performanceData } from '../assessment/scenario.ts';
 import { anywhere, chartOf, gridOf, type Law, printed, straightLaw } from './digitised.ts';
@@ -46,7 +46,7 @@ function figuresAt(data: PerformanceData, shares: readonly number[]) {
       const value = from + (to - from) * (shares[i] as number);
       return [quantity, convert(value, unit, axisFacts[quantity].readingUnit)];
     });
-    return [place, figureAt(figures, Object.fromEntries(point))] as const;
+    return [place, figureReader(figures)(Object.fromEntries(point))] as const;
   });
 }
 
