@@ -9,7 +9,7 @@ const report = '.cache/vitest.json';
 const steps = [
   ['Lint and format', 'biome check --config-path=tools --error-on-warnings'],
   ['Types', 'tsc -p .'],
-  ['Build', 'tsup --config tsup.config.ts --silent'],
+  ['Build', 'tsup --config tsup.config.ts --silent && node tools/name-files.mjs'],
   ['JSON Schemas', 'node tools/schemas.mjs'],
   ['Check values', 'node tools/check-values.mjs'],
   ['Layers', 'depcruise --config tools/layers.cjs src'],
