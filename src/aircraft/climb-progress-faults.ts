@@ -40,7 +40,10 @@ function fallingCells(table: Table, path: string): Fault[] {
     );
     if (below === null || cell >= below) return [];
     return [
-      { path: `${path}.cells${place}`, message: `${cell} ${table.unit} is less than ${below} at the altitude below` },
+      {
+        path: `${path}.cells${place}`,
+        message: `${cell} ${table.unit} is less than ${below} ${table.unit} at the altitude below`,
+      },
     ];
   });
 }

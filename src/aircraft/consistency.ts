@@ -216,10 +216,15 @@ function distanceFaults(table: DistanceData, path: string): Fault[] {
     if (roll >= cell)
       faults.push({
         path: `${path}.distance.${placeOf()}`,
-        message: `${cell} ${table.distance.unit} is not longer than the ground roll, ${roll}`,
+        message: `${oneDecimal(cell)} ${table.distance.unit} is not longer than the ground roll, ${oneDecimal(roll)} ${table.distance.unit}`,
       });
   }
   return faults;
+}
+
+/** A figure between printed ones, as it is worth printing. */
+function oneDecimal(figure: number): number {
+  return Number(figure.toFixed(1));
 }
 
 /** Lift-off is faster than the landing stall and slower than the speed at the screen height, at every printed mass. */

@@ -1,3 +1,4 @@
+import { demandWord } from '../units/index.ts';
 import { type RunwayConditionCode, runwayConditionCodes } from './runway-condition-code.ts';
 
 /** A runway surface and its condition, in words that every factor set can be mapped to. */
@@ -22,14 +23,34 @@ export type Surface =
 /** What about a surface costs distance; a factor covers one or more of these, and none may stay uncovered. */
 export type SurfaceAspect = 'grass' | 'long grass' | 'wet' | 'contaminated' | 'soft ground' | 'gravel' | 'snow';
 
+/** Refuses what no surface is told by: a word that is not known would pass for dry, firm and paved. */
+function demandKnown(surface: Surface): void {
+  demandWord('kind', surface.kind, ['paved', 'gravel', 'snow', 'grass'], 'the surfaces that factor sets know');
+  if (surface.kind === 'snow') return;
+  demandWord('condition', surface.condition, ['dry', 'wet'], 'the conditions of a surface');
+  if (surface.kind === 'paved' && surface.conditionCode !== undefined)
+    demandWord(
+      'conditionCode',
+      String(surface.conditionCode),
+      Object.keys(runwayConditionCodes),
+      'runway condition codes',
+    );
+  if (surface.kind !== 'grass') return;
+  demandWord('length', surface.length, ['very short', 'up to 20 cm', 'over 20 cm'], 'the lengths of grass');
+  demandWord('ground', surface.ground, ['firm', 'soft'], 'the ground under grass');
+}
+
 /**
  * Everything about a surface that differs from hard, dry and paved.
+ *
+ * @throws {@link DomainError} for a word that no surface is told by.
  *
  * @example
  * surfaceAspects({ kind: 'gravel', condition: 'wet' }) // => ['gravel', 'wet']
  * surfaceAspects({ kind: 'paved', condition: 'wet', conditionCode: 3 }) // => ['contaminated']
  */
 export function surfaceAspects(surface: Surface): SurfaceAspect[] {
+  demandKnown(surface);
   if (surface.kind === 'snow') return ['snow'];
   const wet: SurfaceAspect[] = surface.condition === 'wet' ? ['wet'] : [];
   if (surface.kind === 'paved') return isContaminated(surface.conditionCode) ? ['contaminated'] : wet;
@@ -47,10 +68,13 @@ function isContaminated(code: RunwayConditionCode | undefined): boolean {
 /**
  * A surface in words.
  *
+ * @throws {@link DomainError} for a word that no surface is told by.
+ *
  * @example
  * surfaceInWords({ kind: 'grass', condition: 'wet', length: 'up to 20 cm', ground: 'firm' }) // => 'wet grass up to 20 cm on firm ground'
  */
 export function surfaceInWords(surface: Surface): string {
+  demandKnown(surface);
   if (surface.kind === 'snow') return 'snow';
   if (surface.kind === 'paved' && surface.conditionCode !== undefined) {
     const { conditionCode: code } = surface;

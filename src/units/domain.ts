@@ -46,6 +46,26 @@ export function demandEach(parameter: string, values: readonly number[], bound: 
   }
 }
 
+/**
+ * Throws a {@link DomainError} unless `value` is one of the words that a parameter takes.
+ *
+ * @example
+ * demandWord('circuit', 'up', ['left', 'right'], 'the side that the turns are flown to') // throws circuit: "up" is none of "left", "right"
+ */
+export function demandWord(parameter: string, value: unknown, words: readonly string[], source: string): void {
+  if (words.includes(value as string)) return;
+  throw new DomainError({
+    code: 'unknown-word',
+    parameter,
+    received: String(value),
+    unit: 'text',
+    min: words[0] ?? '',
+    max: words[words.length - 1] ?? '',
+    words,
+    source,
+  });
+}
+
 /** Why a value is refused, as data; for callers that collect faults instead of throwing. */
 export function refusal(parameter: string, value: unknown, bound: Bound): DomainErrorDetail {
   const isNumber = typeof value === 'number';

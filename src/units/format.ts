@@ -1,3 +1,4 @@
+import { demandWord } from './domain.ts';
 import { roundDown, roundUp } from './rounding.ts';
 import type { Quantity } from './tag.ts';
 import type { UnitWord } from './unit-table.ts';
@@ -97,6 +98,8 @@ export interface FormatOptions {
 /**
  * A number with a no-break space between thousands: `1 095`. The minus sign is the typographic one.
  *
+ * @throws {@link DomainError} for a rounding of another name.
+ *
  * @example
  * formatNumber(1094.6) // => '1\u00a0095'
  * formatNumber(770.2, { rounding: 'up' }) // => '771'
@@ -104,6 +107,7 @@ export interface FormatOptions {
  */
 export function formatNumber(value: number, options: FormatOptions = {}): string {
   const { decimals = 0, rounding = 'nearest' } = options;
+  demandWord('rounding', rounding, ['nearest', 'up', 'down'], 'the ways to round');
   const step = 10 ** -decimals;
   const rounded = rounding === 'up' ? roundUp(value, step) : rounding === 'down' ? roundDown(value, step) : value;
   const [whole = '', fraction] = Math.abs(rounded).toFixed(decimals).split('.');

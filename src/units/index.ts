@@ -32,7 +32,7 @@ export {
   type Variation,
   type VariationChange,
 } from './direction.ts';
-export { type Bound, type Domain, demand, demandEach } from './domain.ts';
+export { type Bound, type Domain, demand, demandEach, demandWord } from './domain.ts';
 export { DomainError, type DomainErrorDetail } from './domain-error.ts';
 export { type KilogramsPerMetre, kgPerM, type Newtons, newtons } from './force.ts';
 export {

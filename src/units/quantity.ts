@@ -10,8 +10,8 @@ export function tagged<U extends string>(value: Untagged, unit: U): Quantity<U> 
       received: String(value),
       unit,
       min: 'any',
-      max: 'finite number',
-      source: 'a quantity is a finite number',
+      max: 'any',
+      source: 'every quantity is one',
     });
   }
   return value as unknown as Quantity<U>;

@@ -3,6 +3,7 @@ import {
   type Domain,
   DomainError,
   demand,
+  demandWord,
   type Knots,
   type Metres,
   type Numbers,
@@ -12,7 +13,6 @@ import {
 import type { Circuit } from './circuit-leg.ts';
 import { bankFor, turnRadius, turnTime } from './turn.ts';
 import { crosswind, headwind, startDistance, trueAirspeed } from './turn-in-wind-bounds.ts';
-import { demandWord } from './word.ts';
 
 /** The speed, the wind and the side of a base-to-final turn. */
 interface TurnInWindInputs {

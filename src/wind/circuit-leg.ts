@@ -1,6 +1,7 @@
 import {
   type Domain,
   demand,
+  demandWord,
   type Knots,
   type MagneticDirection,
   type Metres,
@@ -11,7 +12,6 @@ import {
 } from '../units/index.ts';
 import type { Same } from './components.ts';
 import { onCompass, type WindTriangle, windTriangle } from './wind-triangle.ts';
-import { demandWord } from './word.ts';
 
 /** The side to which the turns of a circuit are made. */
 export type Circuit = 'left' | 'right';

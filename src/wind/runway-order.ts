@@ -2,6 +2,7 @@ import {
   type Domain,
   DomainError,
   demand,
+  demandWord,
   type Knots,
   type MagneticDirection,
   type Ratio,
@@ -16,7 +17,6 @@ import {
   reportedWindDomain,
 } from './reported.ts';
 import { onCompass } from './wind-triangle.ts';
-import { demandWord } from './word.ts';
 
 /** A wind as it is reported, for any runway. */
 export type ReportedWind<N extends TrueDirection | MagneticDirection = TrueDirection | MagneticDirection> = Omit<

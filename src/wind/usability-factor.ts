@@ -1,6 +1,14 @@
-import { type Bound, type Domain, DomainError, demand, type Knots, type Quantity, type Ratio } from '../units/index.ts';
+import {
+  type Bound,
+  type Domain,
+  DomainError,
+  demand,
+  demandWord,
+  type Knots,
+  type Quantity,
+  type Ratio,
+} from '../units/index.ts';
 import type { Same } from './components.ts';
-import { demandWord } from './word.ts';
 
 /** A series of figures of one unit; NaN or null where the observation does not report the figure. */
 export interface ObservationColumn<U extends string> {

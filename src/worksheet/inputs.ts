@@ -90,7 +90,8 @@ const chosenWords: Readonly<Record<string, string>> = {
   excessHeight: 'Above the height at which the threshold should be passed',
 };
 
-function limitLines({ request, factorSet }: Assessment): string[] {
+/** The factor set stands among the notes on the figures. */
+function limitLines({ request }: Assessment): string[] {
   const { personalLimits, safetyFactor } = request;
   const given = request as unknown as Readonly<Record<string, Measure | undefined>>;
   const personal = Object.entries(personalLimits ?? {}).map(([name, limit]) => `${name} ${asGiven(limit as Measure)}`);
@@ -99,7 +100,7 @@ function limitLines({ request, factorSet }: Assessment): string[] {
     return value === undefined ? [] : [`${words}: ${asGiven(value)}.`];
   });
   return [
-    `Factors of ${factorSet.title} (${factorSet.edition})${safetyFactor === 'none' ? ', without a safety factor' : ''}.`,
+    ...(safetyFactor === 'none' ? ['The safety factor is left out.'] : []),
     ...(personal.length === 0 ? [] : [`Personal limits: ${personal.join(', ')}.`]),
     ...chosen,
   ];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Finding, readPerformanceData } from '../../src/aircraft/index.ts';
+import { type Chart, type Finding, readPerformanceData } from '../../src/aircraft/index.ts';
+import { performanceDocument } from './documents.ts';
 
 const degrees = [0, 20, 40];
 const feet = [0, 4000];
@@ -283,7 +284,7 @@ describe('readPerformanceData', () => {
       'takeoff.0.groundRoll.cells.1.2',
       700,
       'takeoff[0].distance.cells[1][2]',
-      /690 m is not longer than the ground roll, 700/,
+      /690 m is not longer than the ground roll, 700 m/,
     ],
     [
       'a roll as long as the distance',
@@ -374,6 +375,25 @@ describe('readPerformanceData', () => {
 
   it.each([null, undefined, 7, 'text', [], {}])('answers %j with faults, never a throw', (json) => {
     expect(faultsOf(json).length).toBeGreaterThan(0);
+  });
+});
+
+describe('a fault of figures between printed ones', () => {
+  it('gives both in their unit, to one decimal', () => {
+    const { takeoff, ...others } = structuredClone(performanceDocument('skerry-two'));
+    const [first, ...rest] = takeoff;
+    const { distance } = first as (typeof takeoff)[number];
+    const [panel] = (distance as Chart).panels;
+    const lastPoint = panel.curves.at(-1)?.points.at(-1) as [number, number];
+    lastPoint[1] *= 0.3123456;
+    const read = readPerformanceData({ ...others, takeoff: [first, ...rest] });
+    const messages = read.ok ? [] : read.faults.map(({ message }) => message);
+    const rolls = messages.filter((message) => message.includes('is not longer than the ground roll'));
+    expect(rolls.length).toBeGreaterThan(0);
+    for (const message of rolls) {
+      expect(message).toMatch(/^\d+(?:\.\d)? m is not longer than the ground roll, \d+(?:\.\d)? m$/);
+    }
+    expect(rolls.some((message) => /\.\d/.test(message))).toBe(true);
   });
 });
 

@@ -56,4 +56,19 @@ describe('surfaces', () => {
     expect(surfaceInWords(surface)).toBe(words);
     expect(surfaceAspects(surface)).toEqual(aspects);
   });
+
+  // Each of these would otherwise pass for something drier, firmer or shorter than it is.
+  it.each([
+    [{ kind: 'mud' }, /^kind: "mud" is none of "paved", "gravel", "snow", "grass" \(/],
+    [{ kind: 'gravel', condition: 'damp' }, /^condition: "damp" is none of "dry", "wet"/],
+    [{ kind: 'paved', condition: 'dry', conditionCode: 7 }, /^conditionCode: "7" is none of "0", "1"/],
+    [{ ...grass(), length: 'over 30 cm' }, /^length: "over 30 cm" is none of "very short"/],
+    [{ ...grass(), ground: undefined }, /^ground: "undefined" is none of "firm", "soft"/],
+  ])('%o is refused by its word', (surface, message) => {
+    const wrong = surface as unknown as Surface;
+    const { takeoff } = factorSets['part-nco'];
+    for (const call of [surfaceAspects, surfaceInWords, (each: Surface) => surfaceEffect(takeoff, each)]) {
+      expect(() => call(wrong)).toThrow(message);
+    }
+  });
 });

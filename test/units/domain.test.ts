@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DomainError, type DomainErrorDetail, demand, demandEach } from '../../src/units/index.ts';
+import { DomainError, type DomainErrorDetail, demand, demandEach, demandWord, ft } from '../../src/units/index.ts';
 
 const bound = { unit: 'kt', min: 0, max: 200, source: 'library range' } as const;
 
@@ -48,6 +48,57 @@ describe('demand', () => {
       expect(Object.values(detail)).not.toContain(null);
     },
   );
+});
+
+describe('demandWord', () => {
+  const words = ['left', 'right'];
+
+  it('accepts the words of the list and nothing else', () => {
+    for (const word of words) demandWord('circuit', word, words, 'side');
+    fc.assert(
+      fc.property(fc.string(), (word) => {
+        fc.pre(!words.includes(word));
+        expect(detailOf(() => demandWord('circuit', word, words, 'side')).code).toBe('unknown-word');
+      }),
+    );
+  });
+
+  it('names parameter, word and the words to choose from, in a line and as data', () => {
+    const call = () => demandWord('circuit', 'up', words, 'the side of the turns');
+    expect(call).toThrow(/^circuit: "up" is none of "left", "right" \(the side of the turns\)$/);
+    expect(detailOf(call)).toEqual({
+      code: 'unknown-word',
+      parameter: 'circuit',
+      received: 'up',
+      unit: 'text',
+      min: 'left',
+      max: 'right',
+      words,
+      source: 'the side of the turns',
+    });
+    expect(detailOf(() => demandWord('circuit', undefined, words, 'side')).received).toBe('undefined');
+  });
+});
+
+describe('the message', () => {
+  const detail = { code: 'out-of-range', parameter: 'to', received: 5, unit: 'ftPA', source: 'printed axis' } as const;
+
+  it.each([
+    [{ min: 6, max: 9 }, 'to: 5 ftPA is not within 6 to 9 ftPA (printed axis)'],
+    [{ min: 6, max: 'any' }, 'to: 5 ftPA is not at least 6 ftPA (printed axis)'],
+    [{ min: 'any', max: 4 }, 'to: 5 ftPA is not at most 4 ftPA (printed axis)'],
+    [{ min: 6, max: 9, code: 'inconsistent' }, 'to: 5 ftPA is inconsistent with 6 to 9 ftPA (printed axis)'],
+  ] as const)('reads well for %o', (bounds, message) => {
+    expect(new DomainError({ ...detail, ...bounds }).message).toBe(message);
+  });
+
+  it.each([
+    [Number.NaN, 'ft: NaN is not a finite number (every quantity is one)'],
+    [undefined, 'ft: undefined is not a finite number (every quantity is one)'],
+    ['600', 'ft: 600 is not a finite number (every quantity is one)'],
+  ])('reads well for the quantity made of %o', (value, message) => {
+    expect(() => ft(value as never)).toThrow(message);
+  });
 });
 
 describe('demandEach', () => {

@@ -145,6 +145,6 @@ describe('circuitLeg', () => {
 
   it('says which words it knows', () => {
     const call = () => circuitLeg({ ...good, circuit: 'up' } as never);
-    expect(call).toThrow('circuit: up circuit is not within left to right circuit (the side of the turns)');
+    expect(call).toThrow('circuit: "up" is none of "left", "right" (the side of the turns)');
   });
 });

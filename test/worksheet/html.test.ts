@@ -40,6 +40,11 @@ describe.each(cases)('the page of a %s', (_name, assessment) => {
     }
   });
 
+  it('names the factor set once, among the notes on the figures', () => {
+    const { title, edition } = assessment.factorSet;
+    expect(html.split(escaped(`Factors of ${title} (${edition}).`))).toHaveLength(2);
+  });
+
   it('holds every step once in full, and leads to it from wherever else it is needed', () => {
     const ids = all(html, / id="([^"]+)"/g);
     expect(new Set(ids).size).toBe(ids.length);
