@@ -23,15 +23,14 @@ const tarballs = builds.map(({ place, umask, environment }) => {
   const start = performance.now();
   execFileSync('git', ['clone', '--quiet', '--no-hardlinks', process.cwd(), folder]);
   run('npm', 'ci', '--prefer-offline', '--no-audit', '--loglevel=error');
-  run('npm', 'run', 'build', '--silent');
-  // The build has just been made: packing it does not make it again.
-  const [{ filename }] = JSON.parse(run('npm', 'pack', '--ignore-scripts', '--json', '--pack-destination', parent));
-  const bytes = fs.readFileSync(path.join(parent, filename));
+  const [{ filename }] = JSON.parse(run('npm', 'pack', '--foreground-scripts=false', '--json'));
+  const tarball = path.join(folder, filename);
+  const bytes = fs.readFileSync(tarball);
   const sha256 = createHash('sha256').update(bytes).digest('hex');
   console.log(
     `SHA-256 ${sha256} ${filename}, ${bytes.length} bytes, ${Math.round((performance.now() - start) / 1000)} s`,
   );
-  return { bytes, folder };
+  return { bytes, folder, tarball };
 });
 
 const [first, second] = tarballs;
@@ -45,6 +44,9 @@ if (first.bytes.equals(second.bytes)) {
     if (!fs.existsSync(path.join(second.folder, file))) console.error(`${file}: only in the first`);
     else if (!at(first.folder).equals(at(second.folder))) console.error(`${file}: differs`);
   }
+  const listing = ({ tarball }) => execFileSync('tar', ['-tvzf', tarball], { encoding: 'utf8' }).split('\n');
+  const others = new Set(listing(second));
+  for (const line of listing(first).filter((each) => !others.has(each))) console.error(`only in the first: ${line}`);
   console.error('two builds of one commit differ');
   process.exitCode = 1;
 }
