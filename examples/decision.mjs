@@ -12,7 +12,7 @@ import {
   shortestRunway,
   uncertainty,
 } from 'groundroll/study';
-import { runwayTableMarkdown } from 'groundroll/worksheet';
+import { runwayDistanceTableMarkdown } from 'groundroll/worksheet';
 
 const readJson = async (file) => JSON.parse(await readFile(new URL(file, import.meta.url), 'utf8'));
 const request = await readJson('requests/takeoff-28.json');
@@ -36,7 +36,7 @@ const table = known(
     temperatures: [degC(10), degC(20), degC(30), degC(40)],
   }),
 );
-console.log(runwayTableMarkdown(table));
+console.log(runwayDistanceTableMarkdown(table));
 
 const triggers = known(reassessTriggers(request));
 print('Hold the verdict as long as it holds', [triggers.sentence.text]);

@@ -7,7 +7,7 @@ import { join } from 'node:path';
 import { assessLanding, assessTakeoff } from 'groundroll';
 import { checkValues, formulaMathml, formulaRecords } from 'groundroll/register';
 import { runwayDistanceTable } from 'groundroll/study';
-import { runwayTableHtml, worksheet, worksheetHtml } from 'groundroll/worksheet';
+import { runwayDistanceTableHtml, worksheet, worksheetHtml } from 'groundroll/worksheet';
 
 /** A request of the examples with its performance data in place. */
 async function readRequest(name) {
@@ -42,5 +42,5 @@ const table = runwayDistanceTable(await readRequest('takeoff-28'), {
   temperatures: [0, 10, 20, 30, 40].map((value) => ({ value, unit: 'degC' })),
 });
 if (!table.ok) throw new Error(JSON.stringify(table.faults));
-await writeFile(join(folder, 'runway-table-28.html'), runwayTableHtml(table.value));
+await writeFile(join(folder, 'runway-table-28.html'), runwayDistanceTableHtml(table.value));
 console.log(`${join(folder, 'runway-table-28.html')}: ${table.value.title.text}`);

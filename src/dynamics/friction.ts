@@ -32,7 +32,7 @@ export const rollingFriction = {
       {
         low: 0.02 as Ratio,
         high: 0.02 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, dry concrete or asphalt',
         access: 'read',
       },
@@ -102,7 +102,7 @@ export const rollingFriction = {
       {
         low: 0.04 as Ratio,
         high: 0.04 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, hard turf or gravel',
         access: 'read',
       },
@@ -130,7 +130,7 @@ export const rollingFriction = {
       {
         low: 0.04 as Ratio,
         high: 0.04 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, hard turf or gravel',
         access: 'read',
       },
@@ -151,7 +151,7 @@ export const rollingFriction = {
       {
         low: 0.05 as Ratio,
         high: 0.05 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, short dry grass',
         access: 'read',
       },
@@ -179,7 +179,7 @@ export const rollingFriction = {
       {
         low: 0.1 as Ratio,
         high: 0.1 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, long grass',
         access: 'read',
       },
@@ -207,7 +207,7 @@ export const rollingFriction = {
       {
         low: 0.1 as Ratio,
         high: 0.3 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 1, soft ground',
         access: 'read',
       },
@@ -241,7 +241,7 @@ export const brakingFriction = {
       {
         low: 0.2 as Ratio,
         high: 0.4 as Ratio,
-        source: 'take-off-course-notes',
+        source: 'takeoff-course-notes',
         locator: 'note 2, braking, 0.30 to 0.35 called typical',
         access: 'read',
       },

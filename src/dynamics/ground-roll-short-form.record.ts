@@ -22,7 +22,7 @@ export const groundRollShortFormRecord = {
   },
   citations: [
     { source: 'anderson-introduction', locator: 'ch. 6, take-off performance', access: 'read' },
-    { source: 'take-off-tutorial', locator: 'take-off run', access: 'read' },
+    { source: 'takeoff-tutorial', locator: 'take-off run', access: 'read' },
   ],
   homogeneous: true,
   checkValues: 'published',

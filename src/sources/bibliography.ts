@@ -340,7 +340,7 @@ export const bibliography = {
     publisher: 'AIAA',
     edition: 'not seen; each figure says how it is known',
   },
-  'take-off-course-notes': {
+  'takeoff-course-notes': {
     title: 'Notes on the friction of the wheels in an aerospace course on take-off (W. H. Mason)',
     publisher: 'Virginia Polytechnic Institute and State University',
     edition: 'undated',
@@ -350,7 +350,7 @@ export const bibliography = {
     publisher: 'Virginia Polytechnic Institute and State University',
     edition: 'undated',
   },
-  'take-off-tutorial': {
+  'takeoff-tutorial': {
     title: 'Tutorial AER1011 of a university course, take-off run of a jet of 10 t',
     publisher: 'a university',
     edition: 'undated',

@@ -3,7 +3,11 @@ export { compareFactorSets, type FactorSetRow } from './compare-factor-sets.ts';
 export { compareRunways, type RunwayComparison, type RunwayRow } from './compare-runways.ts';
 export { assessDepartureAndArrival, type DepartureAndArrivalAssessment } from './departure-and-arrival/assess.ts';
 export { readDepartureAndArrivalRequest } from './departure-and-arrival/read-request.ts';
-export type { DepartureAndArrivalRequest, FlightRequest, InAndOutRequest } from './departure-and-arrival/request.ts';
+export type {
+  ArrivalThenDepartureRequest,
+  DepartureAndArrivalRequest,
+  DepartureThenArrivalRequest,
+} from './departure-and-arrival/request.ts';
 export { type MostAdverseSurface, mostAdverseSurface, type SurfaceVerdict } from './most-adverse-surface.ts';
 export { type PlausibleChange, plausibleChanges, type SensitivityInputId } from './plausible-changes.ts';
 export { type ReassessTrigger, type ReassessTriggers, reassessTriggers } from './reassess-triggers.ts';

@@ -8,7 +8,7 @@ import type { RunwayDistanceRow, RunwayDistanceTable } from '../study/index.ts';
  * @param table - what `runwayDistanceTable` returned.
  * @returns lines that end in CRLF, the column names first; an empty field is a figure that there is not.
  */
-export function runwayTableCsv(table: RunwayDistanceTable): string {
+export function runwayDistanceTableCsv(table: RunwayDistanceTable): string {
   const distance = table.phase === 'takeoff' ? 'takeoff_distance' : 'landing_distance';
   const [first] = table.rows;
   const row = table.rowsAlong === 'headwind' ? 'headwind_kt' : `mass_${first?.at.unit ?? 'kg'}`;
@@ -48,9 +48,13 @@ function cellsOf({ at, loading, cells, speeds, warmest }: RunwayDistanceRow): (s
   ]);
 }
 
-/** Quoted where a comma, a quote or a line end would end the field; spaces and signs are plain ones. */
+/**
+ * Quoted where a comma, a quote or a line end would end the field; spaces and signs are plain ones. Words that a spreadsheet
+ * would take for a formula begin with an apostrophe.
+ */
 function field(value: string | number | undefined): string {
   if (value === undefined) return '';
-  const plain = String(value).replaceAll('\u00a0', ' ').replaceAll('\u2212', '-');
+  const words = String(value).replaceAll('\u00a0', ' ').replaceAll('\u2212', '-');
+  const plain = typeof value === 'string' && /^[=+\-@\t\r]/.test(words) ? `'${words}` : words;
   return /[",\r\n]/.test(plain) ? `"${plain.replaceAll('"', '""')}"` : plain;
 }

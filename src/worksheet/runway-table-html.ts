@@ -6,7 +6,7 @@ import { page } from './page.ts';
 import type { Paper } from './page-style.ts';
 
 /** How a runway distance table is printed as a page. */
-export interface RunwayTableHtmlOptions {
+export interface RunwayDistanceTableHtmlOptions {
   /** A6, folded once, if not given; a table of more than seven columns reads better on A4. */
   readonly paper?: Paper;
 }
@@ -20,7 +20,10 @@ export interface RunwayTableHtmlOptions {
  * @param options - the paper.
  * @returns an HTML document.
  */
-export function runwayTableHtml(table: RunwayDistanceTable, options: RunwayTableHtmlOptions = {}): string {
+export function runwayDistanceTableHtml(
+  table: RunwayDistanceTable,
+  options: RunwayDistanceTableHtmlOptions = {},
+): string {
   const { paper = 'A6' } = options;
   const { title, validOnlyIf, reading, rows, notes, notAssessed, limitsOfUse, version } = table;
   const body = [

@@ -9,7 +9,7 @@ import { formatValue } from '../units/index.ts';
  * @param table - what `runwayDistanceTable` returned.
  * @returns a Markdown document.
  */
-export function runwayTableMarkdown(table: RunwayDistanceTable): string {
+export function runwayDistanceTableMarkdown(table: RunwayDistanceTable): string {
   const { title, validOnlyIf, temperatures, rows, rowsAlong, reading } = table;
   const head = [
     rowsAlong === 'mass' ? 'mass' : 'wind',

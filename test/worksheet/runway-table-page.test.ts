@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/index.ts';
-import { runwayTableHtml } from '../../src/worksheet/index.ts';
+import { runwayDistanceTableHtml } from '../../src/worksheet/index.ts';
 import { sentenceHtml } from '../../src/worksheet/markup.ts';
 import { type Changes, landingRequest, takeoffRequest } from '../assessment/scenario.ts';
 import { browser, isBrowserMissing } from '../browser.ts';
@@ -48,7 +48,7 @@ const cellsOf = (html: string): Cell[][] =>
   });
 
 describe.each(cases)('the page of the runway distance table for a %s', (_name, data) => {
-  const html = runwayTableHtml(data);
+  const html = runwayDistanceTableHtml(data);
   const cells = cellsOf(html);
 
   it('says first what it is valid for, then how to read it, and under the grid the warmest temperatures', () => {
@@ -113,14 +113,14 @@ describe.each(cases)('the page of the runway distance table for a %s', (_name, d
 describe('the page of a runway distance table', () => {
   it('is folded on A6 and not on A4', () => {
     const data = cases[0][1];
-    expect(runwayTableHtml(data)).toContain('@page{size:105mm 148mm');
-    expect(runwayTableHtml(data)).toContain('dotted');
-    expect(runwayTableHtml(data, { paper: 'A4' })).toContain('@page{size:210mm 297mm');
-    expect(runwayTableHtml(data, { paper: 'A4' })).not.toContain('dotted');
+    expect(runwayDistanceTableHtml(data)).toContain('@page{size:105mm 148mm');
+    expect(runwayDistanceTableHtml(data)).toContain('dotted');
+    expect(runwayDistanceTableHtml(data, { paper: 'A4' })).toContain('@page{size:210mm 297mm');
+    expect(runwayDistanceTableHtml(data, { paper: 'A4' })).not.toContain('dotted');
   });
 
   it('has loading words in the heads of rows and the speeds at their ends', () => {
-    const html = runwayTableHtml(cases[0][1]);
+    const html = runwayDistanceTableHtml(cases[0][1]);
     expect(html).toContain('<th scope="row">940 kg<span class="detail">two up, full tanks</span></th>');
     expect(html).toContain('<span class="speed">lift-off 48</span> <span class="speed">at 50 ft 57</span>');
   });
@@ -136,7 +136,7 @@ describe('the page of a runway distance table', () => {
       { masses: [kg(940, name)], temperatures },
     );
     if (!result.ok) throw new Error(JSON.stringify(result.faults));
-    const html = runwayTableHtml(result.value);
+    const html = runwayDistanceTableHtml(result.value);
     expect(html).not.toContain('<script');
     expect(html.match(/&lt;script&gt;/g)?.length).toBeGreaterThan(4);
   });
@@ -153,7 +153,7 @@ describe.skipIf(isBrowserMissing)('the page of a runway distance table in a brow
     const page = await (chromium as Browser).newPage({ colorScheme });
     const complaints: string[] = [];
     page.on('console', (message) => complaints.push(message.text()));
-    await page.setContent(runwayTableHtml(cases[1][1]));
+    await page.setContent(runwayDistanceTableHtml(cases[1][1]));
     await page.evaluate(axe.source);
     const { violations } = (await page.evaluate('axe.run()')) as { violations: { id: string }[] };
     expect(violations.map(({ id }) => id)).toEqual([]);
@@ -163,14 +163,14 @@ describe.skipIf(isBrowserMissing)('the page of a runway distance table in a brow
 
   it('fits a screen of 320 px, where only the grid scrolls', async () => {
     const page = await (chromium as Browser).newPage({ viewport: { width: 320, height: 640 } });
-    await page.setContent(runwayTableHtml(cases[1][1]));
+    await page.setContent(runwayDistanceTableHtml(cases[1][1]));
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(320);
     await page.close();
   });
 
   it('prints on one sheet of A6 where the reasons leave room, with the grid above the fold', async () => {
     const page = await (chromium as Browser).newPage();
-    await page.setContent(runwayTableHtml(cases[0][1]));
+    await page.setContent(runwayDistanceTableHtml(cases[0][1]));
     const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
     expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
     expect(pdf).toMatch(/MediaBox\s*\[0 0 29[78](\.\d+)? 4(19|20)(\.\d+)?\]/);

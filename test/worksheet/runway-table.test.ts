@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/index.ts';
-import { runwayTableCsv, runwayTableMarkdown } from '../../src/worksheet/index.ts';
+import { runwayDistanceTableCsv, runwayDistanceTableMarkdown } from '../../src/worksheet/index.ts';
 import { landingRequest, takeoffRequest } from '../assessment/scenario.ts';
 
 function tableOf(result: ReturnType<typeof runwayDistanceTable>): RunwayDistanceTable {
@@ -41,7 +41,7 @@ function parsed(text: string): string[][] {
 }
 
 describe('as Markdown', () => {
-  const lines = runwayTableMarkdown(table).split('\n');
+  const lines = runwayDistanceTableMarkdown(table).split('\n');
 
   it('says first what it is valid for, then the grid', () => {
     expect(lines[0]).toBe('# Take-off on 28 at Vesikorpi, Corran Four');
@@ -69,7 +69,7 @@ describe('as Markdown', () => {
   });
 
   it('names winds without a sign', () => {
-    const text = runwayTableMarkdown(winds);
+    const text = runwayDistanceTableMarkdown(winds);
     expect(text).toContain('| wind | 20 °C | speeds |');
     expect(text).toContain('| 10 kt headwind | ');
     expect(text).toContain('| 4 kt tailwind | ');
@@ -77,7 +77,7 @@ describe('as Markdown', () => {
 });
 
 describe('as comma-separated values', () => {
-  const rows = parsed(runwayTableCsv(table));
+  const rows = parsed(runwayDistanceTableCsv(table));
 
   it('has names in full words with their unit, and a line for each cell', () => {
     expect(rows[0]).toEqual([
@@ -97,6 +97,15 @@ describe('as comma-separated values', () => {
     expect(rows).toHaveLength(5);
     expect(new Set(rows.map((row) => row.length))).toEqual(new Set([12]));
   });
+
+  it.each(['=1+1', '+1', '-1', '@sum'])(
+    'gives the loading %s as words, which no spreadsheet takes for a formula',
+    (loading) => {
+      const [first, ...others] = table.rows as readonly [(typeof table.rows)[number], ...typeof table.rows];
+      const changed = { ...table, rows: [{ ...first, loading }, ...others] };
+      expect(parsed(runwayDistanceTableCsv(changed))[1]?.[1]).toBe(`'${loading}`);
+    },
+  );
 
   it('gives figures plainly, and leaves empty what there is not', () => {
     expect(rows[1]?.slice(0, 10)).toEqual([
@@ -123,7 +132,7 @@ describe('as comma-separated values', () => {
   });
 
   it('has winds along the runway, a tailwind negative', () => {
-    const [head, first, second] = parsed(runwayTableCsv(winds));
+    const [head, first, second] = parsed(runwayDistanceTableCsv(winds));
     expect([head?.[0], head?.[3]]).toEqual(['headwind_kt', 'landing_distance_required_m']);
     expect([first?.[0], second?.[0]]).toEqual(['10', '-4']);
   });

@@ -73,7 +73,7 @@ export interface FactorSet {
   readonly title: string;
   readonly edition: string;
   readonly scope: string;
-  /** Whether the set asks for a margin at all; where it does not, the result says so at its head. */
+  /** Whether the set asks for a safety factor at all; where it does not, the result says so at its head. */
   readonly hasSafetyFactor: boolean;
   readonly takeoff: PhaseCorrections & { readonly safety: readonly SafetyAlternative[] };
   readonly landing: PhaseCorrections & { readonly safety: FactorOrigin & { readonly factor: number } };

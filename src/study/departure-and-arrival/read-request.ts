@@ -8,7 +8,11 @@ import { type Fault, type ReadResult, readDocument } from '../../documents/index
 import type { Measure } from '../../units/index.ts';
 import { inUnit, plain } from '../inputs/study-input.ts';
 import { inWords } from '../words.ts';
-import type { DepartureAndArrivalRequest, FlightRequest, InAndOutRequest } from './request.ts';
+import type {
+  ArrivalThenDepartureRequest,
+  DepartureAndArrivalRequest,
+  DepartureThenArrivalRequest,
+} from './request.ts';
 import { departureAndArrivalRequestSchema } from './request-schema.ts';
 
 /** Both requests as they will be assessed, with everything in place. */
@@ -69,17 +73,17 @@ function tail(path: string): string {
 }
 
 /** The mass with which the aeroplane arrives, in the unit in which it departs. */
-export function landingMass({ departure, fuelBurnt }: FlightRequest): Measure<'kg' | 'lb'> {
+export function landingMass({ departure, fuelBurnt }: DepartureThenArrivalRequest): Measure<'kg' | 'lb'> {
   const { value, unit } = departure.mass;
   return { value: fuelBurnt === undefined ? value : plain(value - inUnit(fuelBurnt, unit)), unit };
 }
 
-function arrivalOf(request: FlightRequest): LandingRequest {
+function arrivalOf(request: DepartureThenArrivalRequest): LandingRequest {
   const { departure, arrival } = request;
   return { performanceData: departure.performanceData, mass: landingMass(request), ...arrival };
 }
 
-function departureOf({ arrival, departure, departureTemperature }: InAndOutRequest): TakeoffRequest {
+function departureOf({ arrival, departure, departureTemperature }: ArrivalThenDepartureRequest): TakeoffRequest {
   const { schema: _, configuration: __, approachSpeedAddition: ___, excessHeight: ____, ...shared } = arrival;
   const weather =
     departureTemperature === undefined ? arrival.weather : { ...arrival.weather, temperature: departureTemperature };
@@ -87,7 +91,7 @@ function departureOf({ arrival, departure, departureTemperature }: InAndOutReque
 }
 
 /** What no part can see by itself. */
-function flightFaults(request: FlightRequest): Fault[] {
+function flightFaults(request: DepartureThenArrivalRequest): Fault[] {
   const { departure, arrival, fuelBurnt } = request;
   const faults: Fault[] = [];
   if ('departureTemperature' in request) {
@@ -116,7 +120,7 @@ function flightFaults(request: FlightRequest): Fault[] {
   return [...faults, ...aeroplaneFaults(departure.performanceData, arrival.performanceData, 'arrival')];
 }
 
-function inAndOutFaults(request: InAndOutRequest): Fault[] {
+function inAndOutFaults(request: ArrivalThenDepartureRequest): Fault[] {
   const { departure, arrival, departureTemperature } = request;
   const faults: Fault[] = [];
   if ('fuelBurnt' in request)

@@ -2,7 +2,7 @@ import type { LandingRequest, TakeoffRequest } from '../../assessment/index.ts';
 import type { Measure } from '../../units/index.ts';
 
 /** Both ends of a flight: a take-off, then a landing of the same aeroplane. */
-export interface FlightRequest {
+export interface DepartureThenArrivalRequest {
   readonly schema: 'groundroll/departure-and-arrival-request/1';
   readonly sequence: 'departure then arrival';
   readonly departure: TakeoffRequest;
@@ -14,7 +14,7 @@ export interface FlightRequest {
 }
 
 /** In and out of the same field: a landing now, and a departure later, when it may be warmer. */
-export interface InAndOutRequest {
+export interface ArrivalThenDepartureRequest {
   readonly schema: 'groundroll/departure-and-arrival-request/1';
   readonly sequence: 'arrival then departure';
   readonly arrival: LandingRequest;
@@ -25,4 +25,4 @@ export interface InAndOutRequest {
 }
 
 /** Two assessments that belong together; plain JSON. */
-export type DepartureAndArrivalRequest = FlightRequest | InAndOutRequest;
+export type DepartureAndArrivalRequest = DepartureThenArrivalRequest | ArrivalThenDepartureRequest;
