@@ -12,6 +12,7 @@ const steps = [
   ['Build', 'tsup --config tsup.config.ts --silent && node tools/name-files.mjs'],
   ['JSON Schemas', 'node tools/schemas.mjs'],
   ['Check values', 'node tools/check-values.mjs'],
+  ['Licence notices', 'node tools/notices.mjs'],
   ['Layers', 'depcruise --config tools/layers.cjs src'],
   ['Mixed units', 'node tools/mixed-tags.mjs'],
   ['Unused code and dependencies', 'knip --config tools/knip.json'],

@@ -82,7 +82,14 @@ describe('the packed tarball in an empty project', () => {
 
   it('carries no sources, tests or tools', () => {
     const folder = path.join(project.folder, 'node_modules/groundroll');
-    expect(fs.readdirSync(folder).sort()).toEqual(['LICENSE', 'README.md', 'dist', 'package.json', 'schemas']);
+    expect(fs.readdirSync(folder).sort()).toEqual([
+      'CHANGELOG.md',
+      'LICENSE',
+      'README.md',
+      'dist',
+      'package.json',
+      'schemas',
+    ]);
   });
 
   it.each([
