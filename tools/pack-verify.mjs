@@ -1,5 +1,6 @@
 // `npm run pack:verify`: builds and packs the last commit in two clean clones, at two places, under two time zones,
-// languages and file masks, and compares the tarballs byte for byte. What is not committed takes no part.
+// languages and file masks, and compares the tarballs byte for byte. What is not committed takes no part. With a folder
+// named, the tarball is left there.
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import fs from 'node:fs';
@@ -37,6 +38,8 @@ const [first, second] = tarballs;
 if (first.bytes.equals(second.bytes)) {
   const commit = execFileSync('git', ['rev-parse', '--short', 'HEAD'], { encoding: 'utf8' }).trim();
   console.log(`two builds of ${commit} are byte-identical (Node ${process.versions.node})`);
+  const [, , target] = process.argv;
+  if (target !== undefined) fs.copyFileSync(first.tarball, path.join(target, path.basename(first.tarball)));
 } else {
   const list = execFileSync('node', ['tools/tarball-contents.mjs'], { cwd: first.folder, encoding: 'utf8' });
   for (const file of list.trimEnd().split('\n')) {
