@@ -25,16 +25,11 @@ export class DomainError extends RangeError {
   override readonly name = 'DomainError';
   readonly detail: DomainErrorDetail;
 
-  constructor(detail: DomainErrorDetail) {
-    super(`${detail.parameter}: ${problem(detail)} (${detail.source})`);
+  /** @param inWords - the problem, where it is not that of a number and its bounds. */
+  constructor(detail: DomainErrorDetail, inWords?: string) {
+    const { code, parameter, received, unit, min, max, source } = detail;
+    const problem = code === 'inconsistent' ? 'is inconsistent with' : 'is not within';
+    super(`${parameter}: ${inWords ?? `${received} ${unit} ${problem} ${min} to ${max} ${unit}`} (${source})`);
     this.detail = detail;
   }
-}
-
-function problem({ code, received, unit, min, max, words }: DomainErrorDetail): string {
-  if (words) return `"${received}" is none of "${words.join('", "')}"`;
-  if (min === 'any' && max === 'any') return `${received} is not a finite number`;
-  if (code === 'inconsistent') return `${received} ${unit} is inconsistent with ${min} to ${max} ${unit}`;
-  const bounds = min === 'any' ? `at most ${max}` : max === 'any' ? `at least ${min}` : `within ${min} to ${max}`;
-  return `${received} ${unit} is not ${bounds} ${unit}`;
 }

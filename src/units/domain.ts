@@ -54,16 +54,13 @@ export function demandEach(parameter: string, values: readonly number[], bound: 
  */
 export function demandWord(parameter: string, value: unknown, words: readonly string[], source: string): void {
   if (words.includes(value as string)) return;
-  throw new DomainError({
-    code: 'unknown-word',
-    parameter,
-    received: String(value),
-    unit: 'text',
-    min: words[0] ?? '',
-    max: words[words.length - 1] ?? '',
-    words,
-    source,
-  });
+  const [min = ''] = words;
+  const max = words[words.length - 1] ?? min;
+  const received = String(value);
+  throw new DomainError(
+    { code: 'unknown-word', parameter, received, unit: 'text', min, max, words, source },
+    `"${received}" is none of "${words.join('", "')}"`,
+  );
 }
 
 /** Why a value is refused, as data; for callers that collect faults instead of throwing. */
