@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { finiteNumber } from '../documents/index.ts';
 import { type AxisQuantity, axisFacts } from './axis.ts';
 import type { Chart, ChartPoint } from './chart.ts';
 import { ordinateOn } from './read-chart.ts';
@@ -15,10 +16,8 @@ const scale = v.pipe(
   ),
 );
 
-const finite = v.pipe(v.number(), v.finite('is not a finite number'));
-
 const points = v.pipe(
-  v.array(v.strictTuple([finite, finite])),
+  v.array(v.strictTuple([finiteNumber, finiteNumber])),
   v.minLength(2, 'a curve has at least 2 points'),
   v.check((curve) => rises(curve.map(([along]) => along)), 'the points of a curve must rise along the panel'),
 );
@@ -27,7 +26,10 @@ const curvePanel = v.pipe(
   v.strictObject({
     along: scale,
     family: scale,
-    curves: v.pipe(v.array(v.strictObject({ at: finite, points })), v.minLength(1, 'a panel has at least 1 curve')),
+    curves: v.pipe(
+      v.array(v.strictObject({ at: finiteNumber, points })),
+      v.minLength(1, 'a panel has at least 1 curve'),
+    ),
   }),
   v.check(({ curves }) => rises(curves.map(({ at }) => at)), 'the values of the family must rise from curve to curve'),
   v.check(
@@ -39,7 +41,7 @@ const curvePanel = v.pipe(
 const guidePanel = v.pipe(
   v.strictObject({
     along: scale,
-    referenceLine: finite,
+    referenceLine: finiteNumber,
     guides: v.pipe(v.array(points), v.minLength(2, 'a panel has at least 2 guide lines')),
   }),
   v.check(

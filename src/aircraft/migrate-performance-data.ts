@@ -1,4 +1,4 @@
-import { type ReadResult, schemaVersion } from '../documents/index.ts';
+import { type ReadResult, readPlain, schemaVersion } from '../documents/index.ts';
 
 /** A part of a document whose shape is not known yet. */
 type Part = Readonly<Record<string, unknown>>;
@@ -18,6 +18,10 @@ const steps: readonly ((document: Part) => Part)[] = [printedLaws];
  * migratePerformanceData({ schema: 'groundroll/performance-data/99' }).ok // => false
  */
 export function migratePerformanceData(json: unknown): ReadResult<unknown> {
+  return readPlain(json, () => migrated(json));
+}
+
+function migrated(json: unknown): ReadResult<unknown> {
   const version = schemaVersion(json, 'performance-data');
   if (version === undefined) {
     return { ok: false, faults: [{ path: 'schema', message: 'is not that of performance data' }] };
@@ -26,8 +30,8 @@ export function migratePerformanceData(json: unknown): ReadResult<unknown> {
     const message = `version ${version} is newer than version ${steps.length}, the one that is read here`;
     return { ok: false, faults: [{ path: 'schema', message }] };
   }
-  const migrated = steps.slice(version).reduce((document, step) => step(document), json as Part);
-  return { ok: true, value: { ...migrated, schema: `groundroll/performance-data/${steps.length}` } };
+  const present = steps.slice(version).reduce((document, step) => step(document), json as Part);
+  return { ok: true, value: { ...present, schema: `groundroll/performance-data/${steps.length}` } };
 }
 
 /** Version 0 stated a law as percent for one knot or one percent of slope; since version 1 it stands as printed. */

@@ -90,7 +90,7 @@ function placeOn(scale: ChartScale, along: number, curves: readonly Curve[], mod
   if (along >= min && along <= max) return { ok: true, along, edge: undefined };
   const highIsGood = mode.highIsFavourable.includes(scale.quantity);
   const isOffGood = highIsGood ? along > max : along < min;
-  if (!isOffGood || mode.favourableEdge === 'refuse')
+  if (!isOffGood || !Number.isFinite(along) || mode.favourableEdge === 'refuse')
     return { ok: false, reason: 'off-edge', scale, at: along, min, max };
   const edge = highIsGood ? max : min;
   const getsNoBetter = curves.every(({ points }) => {
@@ -129,9 +129,10 @@ function curvesAround(
   const { lowIsGood, along } = place;
   const exact = curves.find((curve) => Math.abs(curve.at - at) <= 1e-9 * Math.max(1, Math.abs(curve.at)));
   if (exact !== undefined) return { ok: true, at: exact.at, lower: exact, upper: exact, edge: undefined };
-  if (at < lowest.at || at > highest.at) {
+  if (!(at >= lowest.at && at <= highest.at)) {
     const refused = { ok: false, scale, at, min: lowest.at, max: highest.at } as const;
-    if (at < lowest.at !== lowIsGood || mode.favourableEdge === 'refuse') return { ...refused, reason: 'off-curves' };
+    if (!Number.isFinite(at) || at < lowest.at !== lowIsGood || mode.favourableEdge === 'refuse')
+      return { ...refused, reason: 'off-curves' };
     const [edge, inner] = lowIsGood ? [lowest, curves[1]] : [highest, curves[curves.length - 2]];
     if (inner !== undefined && isBetter(ordinateOn(inner.points, along), ordinateOn(edge.points, along), mode)) {
       return { ...refused, reason: 'not-monotonic' };

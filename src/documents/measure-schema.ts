@@ -22,6 +22,9 @@ export function numberWithin(min: number, max: number, unit: string) {
   return v.pipe(v.number(), v.minValue(min, outside), v.maxValue(max, outside));
 }
 
+/** A number that JSON can hold; a text like 1e999 is read as infinite by its parser. */
+export const finiteNumber = v.pipe(v.number(), v.finite('is not a finite number'));
+
 /** A text of at least one character. */
 export const text = v.pipe(v.string(), v.nonEmpty('is empty'));
 

@@ -5,12 +5,25 @@ import { sizeFault } from './size-guard.ts';
 
 /** Reads a document by its schema; all faults at once, never a throw. */
 export function readDocument<T>(schema: v.GenericSchema<unknown, T>, json: unknown): ReadResult<T> {
-  const tooLarge = sizeFault(json);
-  if (tooLarge !== undefined) return { ok: false, faults: [tooLarge] };
-  const otherVersion = versionFault(json, literalOf(schema));
-  if (otherVersion !== undefined) return { ok: false, faults: [otherVersion] };
-  const result = v.safeParse(schema, json);
-  return result.success ? { ok: true, value: result.output } : { ok: false, faults: result.issues.map(faultOf) };
+  return readPlain(json, () => {
+    const otherVersion = versionFault(json, literalOf(schema));
+    if (otherVersion !== undefined) return { ok: false, faults: [otherVersion] };
+    const result = v.safeParse(schema, json);
+    return result.success ? { ok: true, value: result.output } : { ok: false, faults: result.issues.map(faultOf) };
+  });
+}
+
+/**
+ * Reads what is small enough. JSON has no code, but a caller may hand over an object whose properties throw: that is a
+ * fault of the document like any other.
+ */
+export function readPlain<T>(json: unknown, read: () => ReadResult<T>): ReadResult<T> {
+  try {
+    const tooLarge = sizeFault(json);
+    return tooLarge === undefined ? read() : { ok: false, faults: [tooLarge] };
+  } catch {
+    return { ok: false, faults: [{ path: '', message: 'is not plain data: looking at it throws' }] };
+  }
 }
 
 /** The `schema` that a document must carry; empty for parts of documents, which carry none. */

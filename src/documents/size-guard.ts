@@ -22,7 +22,13 @@ export function sizeFault(json: unknown): Fault | undefined {
     if (Array.isArray(value) && value.length > longestArray) {
       return { path, message: `a list of ${value.length} entries is longer than ${longestArray}` };
     }
-    for (const [key, part] of Object.entries(value)) {
+    const keys = Object.keys(value);
+    if (keys.length > mostValues) return { path, message: `the document has more than ${mostValues} values` };
+    for (const key of keys) {
+      if (key.length > longestText) {
+        return { path, message: `a key of ${key.length} characters is longer than ${longestText}` };
+      }
+      const part = (value as Record<string, unknown>)[key];
       const fault = visit(part, childPath(path, key, Array.isArray(value)), depth + 1);
       if (fault !== undefined) return fault;
     }

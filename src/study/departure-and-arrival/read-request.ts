@@ -80,7 +80,13 @@ export function landingMass({ departure, fuelBurnt }: DepartureThenArrivalReques
 
 function arrivalOf(request: DepartureThenArrivalRequest): LandingRequest {
   const { departure, arrival } = request;
-  return { performanceData: departure.performanceData, mass: landingMass(request), ...arrival };
+  // The mass may be missing from both; the readers of the two then have their word.
+  const mass = departure.mass === undefined ? undefined : landingMass(request);
+  return {
+    performanceData: departure.performanceData,
+    ...(mass === undefined ? {} : { mass }),
+    ...arrival,
+  } as LandingRequest;
 }
 
 function departureOf({ arrival, departure, departureTemperature }: ArrivalThenDepartureRequest): TakeoffRequest {

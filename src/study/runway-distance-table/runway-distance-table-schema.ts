@@ -1,10 +1,10 @@
 import * as v from 'valibot';
-import { measureSchema, text } from '../../documents/index.ts';
+import { finiteNumber, measureSchema, text } from '../../documents/index.ts';
 
 const verdict = v.picklist(['within', 'outside', 'undetermined']);
 const sentence = v.strictObject({
   code: text,
-  parameters: v.record(v.string(), v.union([v.string(), v.number()])),
+  parameters: v.record(v.string(), v.union([v.string(), finiteNumber])),
   text,
 });
 const metres = measureSchema(['m'], -100_000, 100_000);
@@ -34,9 +34,9 @@ const warmest = v.strictObject({
 
 const row = v.strictObject({
   at: v.variant('unit', [
-    v.strictObject({ value: v.number(), unit: v.literal('kg') }),
-    v.strictObject({ value: v.number(), unit: v.literal('lb') }),
-    v.strictObject({ value: v.number(), unit: v.literal('kt') }),
+    v.strictObject({ value: finiteNumber, unit: v.literal('kg') }),
+    v.strictObject({ value: finiteNumber, unit: v.literal('lb') }),
+    v.strictObject({ value: finiteNumber, unit: v.literal('kt') }),
   ]),
   words: text,
   loading: v.exactOptional(text),
