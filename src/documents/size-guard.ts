@@ -22,6 +22,7 @@ export function sizeFault(json: unknown): Fault | undefined {
     if (Array.isArray(value) && value.length > longestArray) {
       return { path, message: `a list of ${value.length} entries is longer than ${longestArray}` };
     }
+    if (!isPlain(value)) return { path, message: 'is not a plain object: only its own values are looked at' };
     const keys = Object.keys(value);
     if (keys.length > mostValues) return { path, message: `the document has more than ${mostValues} values` };
     for (const key of keys) {
@@ -35,6 +36,16 @@ export function sizeFault(json: unknown): Fault | undefined {
     return undefined;
   };
   return visit(json, '', 0);
+}
+
+/**
+ * Whether an object has nothing from another, as JSON makes it; one from another frame or worker too. What an object
+ * inherits would be read as its own, past every guard.
+ */
+function isPlain(value: object): boolean {
+  if (Array.isArray(value)) return true;
+  const prototype: unknown = Object.getPrototypeOf(value);
+  return prototype === null || Object.getPrototypeOf(prototype) === null;
 }
 
 function childPath(path: string, key: string, isIndex: boolean): string {
