@@ -43,7 +43,15 @@ export function runwayDistanceTableMarkdown(table: RunwayDistanceTable): string 
 
 /** Cells of a Markdown table may hold neither bars nor line ends. */
 function line(cells: readonly string[]): string {
-  return `| ${cells.map((cell) => cell.replaceAll('|', '\\|').replaceAll(/\s*\n\s*/g, ' ')).join(' | ')} |`;
+  return `| ${cells.map((cell) => onOneLine(cell.replaceAll('|', '\\|'))).join(' | ')} |`;
+}
+
+function onOneLine(text: string): string {
+  return text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .join(' ');
 }
 
 function rowHead({ words, loading }: RunwayDistanceRow): string {
