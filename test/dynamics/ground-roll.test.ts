@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type GroundRollInputs, groundRoll, groundRollByIntegration } from '../../src/dynamics/index.ts';
 import { DomainError, kg, kgPerM, kgPerM3, kt, ktas, m2, newtons, percent, ratio } from '../../src/units/index.ts';
+import { isInstrumented } from '../instrumented.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -165,7 +166,7 @@ describe.each([
 });
 
 describe('groundRollByIntegration', () => {
-  it('refuses a force so nearly spent that no number of steps sums it', () => {
+  it.skipIf(isInstrumented)('refuses a force so nearly spent that no number of steps sums it', () => {
     const v2 = ((52 * 1852) / 3600) ** 2;
     const least = 900 * 9.80665 * 0.03 + 0.5 * 1.225 * 15 * v2 * (0.05 - 0.03 * 0.5) + 0.9 * v2;
     const spent = { ...good, staticThrust: newtons(least + 0.05) };

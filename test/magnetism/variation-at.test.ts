@@ -10,6 +10,7 @@ import {
   type ElevationInMetres,
   mElevation,
 } from '../../src/units/index.ts';
+import { isInstrumented } from '../instrumented.ts';
 
 const latitude = fc.double({ min: -89.999, max: 89.999, noNaN: true });
 const longitude = fc.double({ min: -180, max: 360, noNaN: true });
@@ -64,8 +65,6 @@ describe('variationAt', () => {
     expect(variation({ date: decimalYear(2030 - 2 ** -42) }).zone).toBe('normal');
   });
 
-  // Code that a mutation run has instrumented is not timed.
-  const isInstrumented = process.env['GROUNDROLL_FOLDER'] !== undefined;
   it.skipIf(isInstrumented)('costs for a further date a small part of a new place', () => {
     const places = Array.from({ length: 50 }, (_, i) => site(-60 + 2.4 * i, 7 * i));
     const dates = Array.from({ length: 1000 }, (_, i) => ({ date: decimalYear(2025 + 0.0049 * i) }));
