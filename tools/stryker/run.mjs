@@ -23,7 +23,9 @@ const folders = {
   'weather-report': ['test/weather-report'],
   'rules-of-thumb': ['test/rules-of-thumb'],
   aircraft: ['test/aircraft'],
-  assessment: ['test/assessment'],
+  'assessment/kernel': ['test/assessment'],
+  'assessment/request': ['test/assessment'],
+  'assessment/result': ['test/assessment'],
 };
 
 const wanted = process.argv.slice(2);
@@ -51,8 +53,8 @@ async function mutantsOf(folder) {
   const stryker = new Stryker({
     ...options,
     mutate: [`src/${folder}/**/*.ts`, '!src/**/*.record.ts', '!src/**/index.ts', '!src/sources/bibliography.ts'],
-    incrementalFile: `.cache/stryker/${folder}.json`,
-    jsonReporter: { fileName: `.cache/stryker/${folder}.report.json` },
+    incrementalFile: `.cache/stryker/${folder.replace('/', '-')}.json`,
+    jsonReporter: { fileName: `.cache/stryker/${folder.replace('/', '-')}.report.json` },
   });
   const results = await stryker.runMutationTest();
   return results.filter(({ status }) => status !== 'Ignored' && status !== 'CompileError');
