@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { approachSpeed, gustIncrement } from '../../src/airspeed/index.ts';
 import { DomainError, kias, kt } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const wind = fc.double({ min: 0, max: 200, noNaN: true });
+const wind = evenly(0, 200);
 
 describe('gustIncrement', () => {
   it('is what must be added to the mean to reach the gust', () => {
@@ -52,7 +53,7 @@ describe('approachSpeed', () => {
   it('takes half of the gust increment and does not round it', () => {
     expect(approachSpeed({ publishedSpeed: kias(70), gustIncrement: kt(15) })).toBe(77.5);
     fc.assert(
-      fc.property(fc.double({ min: 20, max: 200, noNaN: true }), wind, (published, increment) => {
+      fc.property(evenly(20, 200), wind, (published, increment) => {
         const speed: number = approachSpeed({ publishedSpeed: kias(published), gustIncrement: kt(increment) });
         expect(2 * (speed - published)).toBeCloseTo(increment, 9);
       }),

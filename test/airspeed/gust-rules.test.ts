@@ -11,9 +11,10 @@ import {
 } from '../../src/airspeed/index.ts';
 import { bibliography } from '../../src/sources/index.ts';
 import { DomainError, kcas, kias, kt } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
 const wind = fc
-  .tuple(fc.double({ min: 0, max: 100, noNaN: true }), fc.double({ min: 0, max: 100, noNaN: true }))
+  .tuple(evenly(0, 100), evenly(0, 100))
   .map(([mean, more]) => ({ meanSpeed: kt(mean), gust: kt(mean + more) }));
 
 describe('halfGustIncrement', () => {

@@ -8,8 +8,7 @@ import {
 } from '../../src/airspeed/index.ts';
 import { standardTemperature } from '../../src/atmosphere/index.ts';
 import { DomainError, degC, ftPA, kcas, ktas } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 /** How much the approximation exceeds the true airspeed in standard air, kt. */
 function excess(calibrated: number, altitude: number): number {
@@ -32,7 +31,7 @@ function excessOfCalibrated(trueSpeed: number, altitude: number): number {
 describe('trueAirspeedIncompressible', () => {
   it('reads high above mean sea level and low below it', () => {
     fc.assert(
-      fc.property(between(20, 250), between(100, 36089), (v, altitude) => {
+      fc.property(evenly(20, 250), evenly(100, 36089), (v, altitude) => {
         expect(excess(v, altitude)).toBeGreaterThan(0);
         expect(excess(v, -Math.min(altitude, 5000))).toBeLessThan(0);
       }),
@@ -45,7 +44,7 @@ describe('trueAirspeedIncompressible', () => {
     expect(excess(300, 35000)).toBeGreaterThan(34.5);
     expect(excess(300, 35000)).toBeLessThan(35.5);
     fc.assert(
-      fc.property(between(0, 150), between(0, 10000), (v, altitude) => {
+      fc.property(evenly(0, 150), evenly(0, 10000), (v, altitude) => {
         // The error grows with both, so that the corner bounds it: 0.496 kt.
         expect(excess(v, altitude)).toBeLessThan(0.5);
       }),
@@ -55,7 +54,7 @@ describe('trueAirspeedIncompressible', () => {
 
   it('is undone by calibratedAirspeedIncompressible', () => {
     fc.assert(
-      fc.property(between(1, 350), between(-5000, 36089), between(-80, 60), (v, altitude, t) => {
+      fc.property(evenly(1, 350), evenly(-5000, 36089), evenly(-80, 60), (v, altitude, t) => {
         const air = { pressureAltitude: ftPA(altitude), temperature: degC(t) };
         const trueSpeed: number = trueAirspeedIncompressible({ calibratedAirspeed: kcas(v), ...air });
         if (trueSpeed > 660) return;
@@ -71,7 +70,7 @@ describe('calibratedAirspeedIncompressible', () => {
     expect(excessOfCalibrated(107.7, 5000)).toBeCloseTo(-0.06, 2);
     expect(excessOfCalibrated(288.7, 10000)).toBeCloseTo(-1.9, 1);
     fc.assert(
-      fc.property(between(0, 174), between(0, 10000), (v, altitude) => {
+      fc.property(evenly(0, 174), evenly(0, 10000), (v, altitude) => {
         const error = excessOfCalibrated(v, altitude);
         expect(error).toBeLessThanOrEqual(1e-9);
         expect(error).toBeGreaterThan(-0.5);

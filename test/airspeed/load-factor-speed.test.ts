@@ -8,13 +8,12 @@ import {
   stallSpeedAtLoadFactor,
 } from '../../src/airspeed/index.ts';
 import { DomainError, degrees, kcas, kg, ratio } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('stallSpeedAtLoadFactor', () => {
   it('is undone by loadFactorAtStall', () => {
     fc.assert(
-      fc.property(between(10, 100), between(0, 12), (v, n) => {
+      fc.property(evenly(10, 100), evenly(0, 12), (v, n) => {
         const speed = stallSpeedAtLoadFactor({ stallSpeed: kcas(v), loadFactor: ratio(n) });
         expect(loadFactorAtStall({ speed, stallSpeed: kcas(v) })).toBeCloseTo(n, 10);
       }),
@@ -23,7 +22,7 @@ describe('stallSpeedAtLoadFactor', () => {
 
   it('is the stall speed of the turn that has the load factor', () => {
     fc.assert(
-      fc.property(between(10, 150), between(0, 85), (v, bank) => {
+      fc.property(evenly(10, 150), evenly(0, 85), (v, bank) => {
         const loadFactor = loadFactorInTurn({ bank: degrees(bank) });
         const turning: number = stallSpeed({
           referenceStallSpeed: kcas(v),
@@ -40,7 +39,7 @@ describe('stallSpeedAtLoadFactor', () => {
 describe('manoeuvringSpeed', () => {
   it('keeps the load factor at which the wing stalls: it goes with the stall speed', () => {
     fc.assert(
-      fc.property(between(60, 200), between(500, 1500), between(500, 1500), (va, referenceMass, mass) => {
+      fc.property(evenly(60, 200), evenly(500, 1500), evenly(500, 1500), (va, referenceMass, mass) => {
         const stallAt = (m: number) =>
           stallSpeed({
             referenceStallSpeed: kcas(48),

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadFactorInTurn, stallSpeed, stallSpeedMultiple } from '../../src/airspeed/index.ts';
 import { DomainError, degrees, kcas, kg, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const bank = fc.double({ min: 0, max: 85, noNaN: true }).map(degrees);
-const speed = fc.double({ min: 10, max: 150, noNaN: true }).map(kcas);
-const mass = fc.double({ min: 100, max: 5700, noNaN: true }).map(kg);
+const bank = evenly(0, 85).map(degrees);
+const speed = evenly(10, 150).map(kcas);
+const mass = evenly(100, 5700).map(kg);
 
 describe('loadFactorInTurn', () => {
   it('has the weight as its upright part', () => {
@@ -65,7 +66,7 @@ describe('stallSpeed', () => {
 describe('stallSpeedMultiple', () => {
   it('is that many times the stall speed', () => {
     fc.assert(
-      fc.property(speed, fc.double({ min: 0, max: 2, noNaN: true }), (v, k) => {
+      fc.property(speed, evenly(0, 2), (v, k) => {
         const result: number = stallSpeedMultiple({ stallSpeed: v, multiple: ratio(k) });
         expect(result / v).toBeCloseTo(k, 12);
       }),

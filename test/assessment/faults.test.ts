@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assessLanding, assessTakeoff, readTakeoffRequest } from '../../src/assessment/index.ts';
+import { evenly } from '../evenly.ts';
 import { type Changes, example, landingRequest, takeoffRequest } from './scenario.ts';
 
 const faultsOf = (changes: Changes) => {
@@ -207,7 +208,7 @@ const odd = fc.oneof(
   fc.constantFrom<unknown>(Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY),
   fc.constantFrom<unknown>('degTrue', 'degMagnetic', 'ft', 'mElevation', 'variable', 'not reported', '__proto__'),
   fc.constantFrom<unknown>({ value: 0, unit: 'kt' }, { value: 360, unit: 'degTrue' }, { value: 1, unit: 'ratio' }),
-  fc.double({ min: -500, max: 5000, noNaN: true }),
+  evenly(-500, 5000),
   fc.integer({ min: -50, max: 1100 }),
   fc.jsonValue({ maxDepth: 2 }),
 );
@@ -249,7 +250,7 @@ describe('a request changed anywhere', () => {
   it('is answered for every measure moved within a few times its size', () => {
     const measures = places.filter((place) => place.endsWith('.value'));
     fc.assert(
-      fc.property(fc.constantFrom(...measures), fc.double({ min: -1, max: 4, noNaN: true }), (place, factor) => {
+      fc.property(fc.constantFrom(...measures), evenly(-1, 4), (place, factor) => {
         for (const request of [takeoffRequest('takeoff-10'), landingRequest('landing-10')]) {
           scaleIfThere(request, place, factor);
           const assess = request.schema === 'groundroll/takeoff-request/1' ? assessTakeoff : assessLanding;

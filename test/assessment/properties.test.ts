@@ -11,6 +11,7 @@ import {
   type TakeoffAssessment,
   type Weather,
 } from '../../src/assessment/index.ts';
+import { evenly } from '../evenly.ts';
 import { type Changes, landing, landingRequest, takeoff, takeoffRequest } from './scenario.ts';
 
 type Assessment = TakeoffAssessment | LandingAssessment;
@@ -47,9 +48,7 @@ function worsens(before: Assessment, after: Assessment): void {
 
 describe('worse conditions never turn anything into within', () => {
   const pair = (min: number, max: number) =>
-    fc
-      .tuple(fc.double({ min, max, noNaN: true }), fc.double({ min, max, noNaN: true }))
-      .map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const);
+    fc.tuple(evenly(min, max), evenly(min, max)).map(([a, b]) => [Math.min(a, b), Math.max(a, b)] as const);
 
   it('more mass', () => {
     fc.assert(
@@ -128,15 +127,15 @@ describe('worse conditions never turn anything into within', () => {
 /** Requests all over the place, of which most are answered. */
 const anyChanges = fc
   .record({
-    'mass.value': fc.double({ min: 700, max: 1100, noNaN: true }),
-    'weather.temperature.value': fc.double({ min: -15, max: 45, noNaN: true }),
-    'weather.qnh.value': fc.double({ min: 940, max: 1045, noNaN: true }),
+    'mass.value': evenly(700, 1100),
+    'weather.temperature.value': evenly(-15, 45),
+    'weather.qnh.value': evenly(940, 1045),
     'weather.wind.from.value': fc.integer({ min: 1, max: 360 }),
     'weather.wind.speed.value': fc.integer({ min: 1, max: 25 }),
     gust: fc.option(fc.integer({ min: 0, max: 15 })),
-    'runway.obstacles.0.beyond.value': fc.double({ min: 0, max: 3000, noNaN: true }),
-    'runway.obstacles.0.height.value': fc.double({ min: 0, max: 60, noNaN: true }),
-    dewPointSpread: fc.option(fc.double({ min: 0, max: 20, noNaN: true })),
+    'runway.obstacles.0.beyond.value': evenly(0, 3000),
+    'runway.obstacles.0.height.value': evenly(0, 60),
+    dewPointSpread: fc.option(evenly(0, 20)),
     factorSet: fc.constantFrom('easa-class-b', 'uk-light-aeroplane-leaflet'),
     'policies.humidity': fc.constantFrom('information', 'virtual temperature'),
     'policies.betweenPrintedValues': fc.constantFrom('interpolate', 'next-worse'),

@@ -34,11 +34,12 @@ import {
   inHg,
   mElevation,
 } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const elevation = fc.double({ min: -2000, max: 15000, noNaN: true }).map(ftElevation);
-const qnh = fc.double({ min: 850, max: 1085, noNaN: true }).map(hPa);
+const elevation = evenly(-2000, 15000).map(ftElevation);
+const qnh = evenly(850, 1085).map(hPa);
 // Within the round trips, a last bit must not leave the range.
-const innerQnh = fc.double({ min: 851, max: 1084, noNaN: true }).map(hPa);
+const innerQnh = evenly(851, 1084).map(hPa);
 
 describe('QNH, QFE, station pressure and pressure altitude, ICAO form', () => {
   it('QNH and QFE undo one another', () => {
@@ -178,7 +179,7 @@ describe('QNH, QFE, station pressure and pressure altitude, ICAO form', () => {
 describe('the other forms of the altimeter setting', () => {
   const station = fc.record({
     q: innerQnh,
-    e: fc.double({ min: -1000, max: 10000, noNaN: true }).map(ftElevation),
+    e: evenly(-1000, 10000).map(ftElevation),
   });
 
   it('the Smithsonian form undoes itself, and so does that of AWOS', () => {
@@ -237,7 +238,7 @@ describe('the other forms of the altimeter setting', () => {
 
   it('the pressure altitude of the National Weather Service is within 0.8 ft of the exact one from 28 to 31 inHg', () => {
     fc.assert(
-      fc.property(fc.double({ min: 28, max: 31, noNaN: true }), elevation, (a, e) => {
+      fc.property(evenly(28, 31), elevation, (a, e) => {
         const setting = hectopascalsFromInchesOfMercury(inHg(a));
         const exact: number = pressureAltitude({ elevation: e, qnh: setting });
         const nws: number = pressureAltitudeNws({ elevation: e, altimeterSetting: setting });

@@ -8,10 +8,11 @@ import {
 } from '../../src/atmosphere/index.ts';
 import { checkValues } from '../../src/register/index.ts';
 import { DomainError, degC, ftElevation, ftHeight, hPa } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const height = fc.double({ min: 1, max: 5000, noNaN: true });
-const temperature = fc.double({ min: -60, max: -5, noNaN: true });
-const elevation = fc.double({ min: -2000, max: 10000, noNaN: true });
+const height = evenly(1, 5000);
+const temperature = evenly(-60, -5);
+const elevation = evenly(-2000, 10000);
 const inputs = (h: number, t: number, e: number) => ({
   height: ftHeight(h),
   aerodromeTemperature: degC(t),
@@ -78,9 +79,9 @@ describe('cold temperature correction', () => {
   });
 
   it('as tabulated is the simple form at zero elevation, rounded up to ten feet', () => {
-    const inTable = fc.double({ min: 200, max: 5000, noNaN: true });
+    const inTable = evenly(200, 5000);
     fc.assert(
-      fc.property(inTable, fc.double({ min: -50, max: 10, noNaN: true }), (h, t) => {
+      fc.property(inTable, evenly(-50, 10), (h, t) => {
         const tabulated = tabulatedColdTemperatureCorrection({ height: ftHeight(h), aerodromeTemperature: degC(t) });
         const excess = tabulated - coldTemperatureCorrection(inputs(h, t, 0));
         expect(tabulated % 10).toBe(0);

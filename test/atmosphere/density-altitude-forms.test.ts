@@ -16,9 +16,10 @@ import {
   kelvinFromCelsius,
   rankineFromKelvin,
 } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const altitude = fc.double({ min: -5000, max: 20000, noNaN: true }).map(ftPA);
-const deviation = fc.double({ min: -40, max: 40, noNaN: true });
+const altitude = evenly(-5000, 20000).map(ftPA);
+const deviation = evenly(-40, 40);
 
 describe('other forms of the density altitude', () => {
   it('near standard: is the pressure altitude in standard air, and the exact one has the same slope there', () => {
@@ -49,7 +50,7 @@ describe('other forms of the density altitude', () => {
 
   it('of the National Weather Service reads 10 to 22 ft high in standard air to 10 000 ft', () => {
     fc.assert(
-      fc.property(fc.double({ min: -2000, max: 10000, noNaN: true }).map(ftPA), (h) => {
+      fc.property(evenly(-2000, 10000).map(ftPA), (h) => {
         const stationPressure = inchesOfMercuryFromHectopascals(standardPressure({ pressureAltitude: h }));
         const t = standardTemperature({ pressureAltitude: h });
         const virtualTemperature = rankineFromKelvin(kelvinFromCelsius(t));

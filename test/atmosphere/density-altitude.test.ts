@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { densityAltitude, densityRatio, standardTemperature } from '../../src/atmosphere/index.ts';
 import { DomainError, degC, ftPA } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const altitude = fc.double({ min: -5000, max: 20000, noNaN: true });
-const temperature = fc.double({ min: -50, max: 60, noNaN: true });
+const altitude = evenly(-5000, 20000);
+const temperature = evenly(-50, 60);
 
 describe('densityRatio', () => {
   it('goes inversely with the absolute temperature', () => {

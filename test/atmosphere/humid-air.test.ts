@@ -7,9 +7,10 @@ import {
   virtualTemperature,
 } from '../../src/atmosphere/index.ts';
 import { DomainError, degC, ftPA } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const altitude = fc.double({ min: -5000, max: 20000, noNaN: true }).map(ftPA);
-const temperature = fc.double({ min: -40, max: 50, noNaN: true });
+const altitude = evenly(-5000, 20000).map(ftPA);
+const temperature = evenly(-40, 50);
 const humidAir = fc
   .record({ pressureAltitude: altitude, a: temperature, b: temperature })
   .map(({ pressureAltitude, a, b }) => ({

@@ -22,9 +22,10 @@ import {
   virtualTemperatureFromSpecificHumidity,
 } from '../../src/atmosphere/index.ts';
 import { DomainError, degC, ftPA, hPa, percent, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const temperature = fc.double({ min: -40, max: 50, noNaN: true });
-const pressure = fc.double({ min: 500, max: 1100, noNaN: true }).map(hPa);
+const temperature = evenly(-40, 50);
+const pressure = evenly(500, 1100).map(hPa);
 const humidAir = fc.record({ a: temperature, b: temperature }).map(({ a, b }) => ({
   temperature: degC(Math.max(a, b)),
   dewPoint: degC(Math.min(a, b)),
@@ -126,7 +127,7 @@ describe('the density of air', () => {
 
   it('of humid air is that of dry air at the virtual temperature, and its altitude is the density altitude', () => {
     fc.assert(
-      fc.property(humidAir, fc.double({ min: -5000, max: 20000, noNaN: true }).map(ftPA), (air, pressureAltitude) => {
+      fc.property(humidAir, evenly(-5000, 20000).map(ftPA), (air, pressureAltitude) => {
         const here = standardPressure({ pressureAltitude });
         const tv = virtualTemperature({ ...air, pressureAltitude });
         const density = humidAirDensity({ ...air, pressure: here });
@@ -159,7 +160,7 @@ describe('the density of air', () => {
 describe('the virtual temperature', () => {
   it('is the same from dew point, mixing ratio and specific humidity', () => {
     fc.assert(
-      fc.property(humidAir, fc.double({ min: -5000, max: 20000, noNaN: true }).map(ftPA), (air, pressureAltitude) => {
+      fc.property(humidAir, evenly(-5000, 20000).map(ftPA), (air, pressureAltitude) => {
         const e: number = saturationVapourPressure({ temperature: air.dewPoint });
         const p: number = standardPressure({ pressureAltitude });
         const r = (0.62198 * e) / (p - e);

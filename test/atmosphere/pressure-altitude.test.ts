@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pressureAltitude, pressureAltitudeFromQfe, standardPressure } from '../../src/atmosphere/index.ts';
 import { DomainError, ftElevation, ftPA, hPa } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const elevation = fc.double({ min: -2000, max: 15000, noNaN: true });
-const qnh = fc.double({ min: 850, max: 1085, noNaN: true });
-const qfe = fc.double({ min: 466, max: 1200, noNaN: true });
+const elevation = evenly(-2000, 15000);
+const qnh = evenly(850, 1085);
+const qfe = evenly(466, 1200);
 
 describe('pressureAltitude', () => {
   it('is the elevation at the standard altimeter setting', () => {
@@ -18,7 +19,7 @@ describe('pressureAltitude', () => {
 
   it('is higher where the QNH is lower', () => {
     fc.assert(
-      fc.property(elevation, qnh, fc.double({ min: 0.01, max: 50, noNaN: true }), (e, q, less) => {
+      fc.property(elevation, qnh, evenly(0.01, 50), (e, q, less) => {
         fc.pre(q - less >= 850);
         const before = pressureAltitude({ elevation: ftElevation(e), qnh: hPa(q) });
         expect(pressureAltitude({ elevation: ftElevation(e), qnh: hPa(q - less) })).toBeGreaterThan(before);
@@ -69,7 +70,7 @@ describe('pressureAltitudeFromQfe', () => {
 
   it('undoes the standard pressure', () => {
     fc.assert(
-      fc.property(fc.double({ min: -4700, max: 19900, noNaN: true }), (h) => {
+      fc.property(evenly(-4700, 19900), (h) => {
         const p = standardPressure({ pressureAltitude: ftPA(h) });
         expect(pressureAltitudeFromQfe({ qfe: p })).toBeCloseTo(h, 7);
       }),

@@ -24,8 +24,9 @@ import {
   mGeopotential,
   pressureAltitudeInMetresFromFeet,
 } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const altitude = fc.double({ min: -5000, max: 80000, noNaN: true });
+const altitude = evenly(-5000, 80000);
 const at = (H: number) => standardAtmosphere({ geopotentialAltitude: mGeopotential(H) });
 
 /** The same but for the noise of a few roundings. */
@@ -65,7 +66,7 @@ describe('standardAtmosphere', () => {
 
   it('carries its air: the pressure falls by density times standard gravity per geopotential metre', () => {
     fc.assert(
-      fc.property(fc.double({ min: -4990, max: 79990, noNaN: true }), (H) => {
+      fc.property(evenly(-4990, 79990), (H) => {
         // A step that crosses the base of a layer is good to less.
         const isAtBase = layers.some(({ H_m }) => Math.abs(H - H_m) <= 1);
         const fall_PaPerM = (100 * (at(H - 1).pressure - at(H + 1).pressure)) / 2;
@@ -95,7 +96,7 @@ describe('standardAtmosphere', () => {
 
   it('agrees with the formulas of the troposphere, which are shorter', () => {
     fc.assert(
-      fc.property(fc.double({ min: -5000, max: 36089, noNaN: true }).map(ftPA), (pressureAltitude) => {
+      fc.property(evenly(-5000, 36089).map(ftPA), (pressureAltitude) => {
         const air = standardAtmosphereAtPressureAltitude({ pressureAltitude });
         const temperature = standardTemperature({ pressureAltitude });
         expectClose(air.pressure, standardPressure({ pressureAltitude }));
@@ -120,7 +121,7 @@ describe('standardAtmosphere', () => {
 describe('the standard atmosphere by another altitude', () => {
   it('is the same air at a geometric altitude, at its pressure altitude and at its pressure', () => {
     fc.assert(
-      fc.property(fc.double({ min: -4999.8, max: 79999.8, noNaN: true }), (H) => {
+      fc.property(evenly(-4999.8, 79999.8), (H) => {
         const air = at(H);
         const h = geometricAltitude({ geopotentialAltitude: mGeopotential(H) });
         const sameAir = [
@@ -170,7 +171,7 @@ describe('geopotential and geometric altitude', () => {
 });
 
 describe('the altitude of a pressure and of a density', () => {
-  const inside = fc.double({ min: -4999.9, max: 79999.9, noNaN: true });
+  const inside = evenly(-4999.9, 79999.9);
 
   it('undo the standard atmosphere in every layer', () => {
     fc.assert(
@@ -198,7 +199,7 @@ describe('the altitude of a pressure and of a density', () => {
 
   it('agree with the shorter formula of the troposphere', () => {
     fc.assert(
-      fc.property(fc.double({ min: 466, max: 1200, noNaN: true }), (p) => {
+      fc.property(evenly(466, 1200), (p) => {
         const shorter = pressureAltitudeFromQfe({ qfe: hPa(p) });
         expect(pressureAltitudeFromPressure({ pressure: hPa(p) })).toBeCloseTo(shorter, 7);
       }),
@@ -206,7 +207,7 @@ describe('the altitude of a pressure and of a density', () => {
   });
 
   it('rise as the air thins', () => {
-    const share = fc.double({ min: 0.01, max: 0.999, noNaN: true });
+    const share = evenly(0.01, 0.999);
     fc.assert(
       fc.property(inside, share, (H, less) => {
         const { pressure, density } = at(H);

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isaDeviation, speedOfSound, standardPressure, standardTemperature } from '../../src/atmosphere/index.ts';
 import { DomainError, degC, ftPA } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const altitude = fc.double({ min: -5000, max: 36089, noNaN: true });
-const temperature = fc.double({ min: -80, max: 60, noNaN: true });
+const altitude = evenly(-5000, 36089);
+const temperature = evenly(-80, 60);
 
 const badAltitudes = [
   { pressureAltitude: -5000.1 },
@@ -28,7 +29,7 @@ describe('standardPressure', () => {
 
   it('carries its air: the pressure falls by density times gravity per metre', () => {
     fc.assert(
-      fc.property(fc.double({ min: -4900, max: 36000, noNaN: true }), (h) => {
+      fc.property(evenly(-4900, 36000), (h) => {
         const above_Pa = 100 * standardPressure({ pressureAltitude: ftPA(h + 10) });
         const below_Pa = 100 * standardPressure({ pressureAltitude: ftPA(h - 10) });
         const p_Pa = 100 * standardPressure({ pressureAltitude: ftPA(h) });
@@ -49,7 +50,7 @@ describe('standardPressure', () => {
 describe('standardTemperature', () => {
   it('falls by 6.5 degrees in 1000 m', () => {
     fc.assert(
-      fc.property(fc.double({ min: -5000, max: 32000, noNaN: true }), (h) => {
+      fc.property(evenly(-5000, 32000), (h) => {
         const below: number = standardTemperature({ pressureAltitude: ftPA(h) });
         const above: number = standardTemperature({ pressureAltitude: ftPA(h + 1000 / 0.3048) });
         expect(below - above).toBeCloseTo(6.5, 9);

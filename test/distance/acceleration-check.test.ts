@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { accelerationCheckSpeed } from '../../src/distance/index.ts';
 import { DomainError, kias, kt, m } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const liftOff = between(55, 200).map(kias);
-const wind = between(-50, 50).map(kt);
-const roll = between(1, 5000).map(m);
+const liftOff = evenly(55, 200).map(kias);
+const wind = evenly(-50, 50).map(kt);
+const roll = evenly(1, 5000).map(m);
 
 describe('accelerationCheckSpeed', () => {
   it('is the lift-off speed at the end of the roll, whatever the wind', () => {
@@ -20,7 +20,7 @@ describe('accelerationCheckSpeed', () => {
 
   it('lies between 0.70 of the lift-off speed and the lift-off speed', () => {
     fc.assert(
-      fc.property(liftOff, wind, roll, between(0, 1), (liftOffSpeed, headwind, r, share) => {
+      fc.property(liftOff, wind, roll, evenly(0, 1), (liftOffSpeed, headwind, r, share) => {
         const due: number = accelerationCheckSpeed({ liftOffSpeed, headwind, distance: m(share * r), roll: r });
         expect(due).toBeGreaterThanOrEqual(0.7 * liftOffSpeed);
         expect(due).toBeLessThanOrEqual(liftOffSpeed + 1e-9);
@@ -30,7 +30,7 @@ describe('accelerationCheckSpeed', () => {
 
   it('asks what an aeroplane shows that accelerates evenly over the ground', () => {
     fc.assert(
-      fc.property(liftOff, wind, roll, between(0, 1), (liftOffSpeed, headwind, r, share) => {
+      fc.property(liftOff, wind, roll, evenly(0, 1), (liftOffSpeed, headwind, r, share) => {
         const groundSpeed_kt = liftOffSpeed - headwind;
         const acceleration = groundSpeed_kt ** 2 / (2 * r);
         // Time at which the mark is passed, from s = a t² / 2; then v = a t.

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correctedDistance } from '../../src/distance/index.ts';
 import { DomainError, m, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const distance = fc.double({ min: 0, max: 20000, noNaN: true }).map(m);
-const factors = fc.array(fc.double({ min: 0.2, max: 5, noNaN: true }), { maxLength: 15 });
+const distance = evenly(0, 20000).map(m);
+const factors = fc.array(evenly(0.2, 5), { maxLength: 15 });
 
 describe('correctedDistance', () => {
   it('without factors is the distance itself', () => {
@@ -26,8 +27,8 @@ describe('correctedDistance', () => {
   });
 
   it('applies a list as it applies its factors one after the other', () => {
-    const short = fc.double({ min: 0, max: 5, noNaN: true }).map(m);
-    const four = fc.array(fc.double({ min: 0.2, max: 5, noNaN: true }), { maxLength: 4 });
+    const short = evenly(0, 5).map(m);
+    const four = fc.array(evenly(0.2, 5), { maxLength: 4 });
     fc.assert(
       fc.property(short, four, (d, list) => {
         let stepwise = d;

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { latestLiftOff, latestTouchdownPoint } from '../../src/distance/index.ts';
 import { DomainError, m } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const distance = fc.double({ min: 0, max: 20000, noNaN: true }).map(m);
+const distance = evenly(0, 20000).map(m);
 
 describe('latestLiftOff', () => {
   it('leaves just the airborne distance', () => {

@@ -2,13 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { slopeFactor, windFactor } from '../../src/distance/index.ts';
 import { DomainError, kt, percent } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('windFactor', () => {
   it('is 1 in calm', () => {
     fc.assert(
-      fc.property(between(-10, 25), (p) => {
+      fc.property(evenly(-10, 25), (p) => {
         expect(windFactor({ wind: kt(0), percentPerKnot: percent(p) })).toBe(1);
       }),
     );
@@ -16,7 +15,7 @@ describe('windFactor', () => {
 
   it('changes by the same share for each knot', () => {
     fc.assert(
-      fc.property(between(0, 25), between(-1.5, 25), (w, p) => {
+      fc.property(evenly(0, 25), evenly(-1.5, 25), (w, p) => {
         const percentPerKnot = percent(p);
         const once: number = windFactor({ wind: kt(w), percentPerKnot });
         const twice: number = windFactor({ wind: kt(2 * w), percentPerKnot });
@@ -53,7 +52,7 @@ describe('windFactor', () => {
 describe('slopeFactor', () => {
   it('is 1 on the level and changes by the same share for each percent', () => {
     fc.assert(
-      fc.property(between(0, 5), between(-5, 25), (s, p) => {
+      fc.property(evenly(0, 5), evenly(-5, 25), (s, p) => {
         const percentPerPercent = percent(p);
         const once: number = slopeFactor({ slope: percent(s), percentPerPercent });
         const twice: number = slopeFactor({ slope: percent(2 * s), percentPerPercent });

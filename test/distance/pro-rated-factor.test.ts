@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { proRatedFactor } from '../../src/distance/index.ts';
 import { DomainError, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const factorPerStep = fc.double({ min: 1, max: 2, noNaN: true }).map(ratio);
-const steps = fc.double({ min: 0, max: 20, noNaN: true }).map(ratio);
+const factorPerStep = evenly(1, 2).map(ratio);
+const steps = evenly(0, 20).map(ratio);
 
 describe('proRatedFactor', () => {
   it('is 1 for no step and the printed factor for one', () => {

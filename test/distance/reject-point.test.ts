@@ -2,15 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { latestRejectPoint } from '../../src/distance/index.ts';
 import { DomainError, ktGS, m, ratio, seconds } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 const situation = fc.record({
-  longestRoll: between(50, 3000).map(m),
-  liftOffGroundSpeed: between(20, 120).map(ktGS),
-  reactionTime: between(0, 10).map(seconds),
-  brakingCoefficient: between(0.05, 0.8).map(ratio),
-  stopDistanceAvailable: between(0, 4000).map(m),
+  longestRoll: evenly(50, 3000).map(m),
+  liftOffGroundSpeed: evenly(20, 120).map(ktGS),
+  reactionTime: evenly(0, 10).map(seconds),
+  brakingCoefficient: evenly(0.05, 0.8).map(ratio),
+  stopDistanceAvailable: evenly(0, 4000).map(m),
 });
 type Situation = Parameters<typeof latestRejectPoint>[0];
 
@@ -53,7 +52,7 @@ describe('latestRejectPoint', () => {
 
   it('comes no later with a longer reaction, weaker brakes or less distance', () => {
     fc.assert(
-      fc.property(situation, between(0, 1), (s, share) => {
+      fc.property(situation, evenly(0, 1), (s, share) => {
         const point: number = latestRejectPoint(s);
         const slower = { ...s, reactionTime: seconds(s.reactionTime + share) };
         const slippery = { ...s, brakingCoefficient: ratio(0.01 + share * (s.brakingCoefficient - 0.01)) };

@@ -2,13 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { correctedDistance, rollWithSurface } from '../../src/distance/index.ts';
 import { DomainError, m, ratio } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('rollWithSurface', () => {
   it('leaves the airborne distance as it is', () => {
     fc.assert(
-      fc.property(between(0, 1), between(0, 20000), between(1, 5), (share, d, k) => {
+      fc.property(evenly(0, 1), evenly(0, 20000), evenly(1, 5), (share, d, k) => {
         const groundRoll = m(share * d);
         const distance = m(d);
         const roll: number = rollWithSurface({ groundRoll, distance, factor: ratio(k) });

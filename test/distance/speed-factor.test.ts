@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { speedFactor } from '../../src/distance/index.ts';
 import { DomainError, kcas } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const speed = fc.double({ min: 20, max: 250, noNaN: true }).map(kcas);
+const speed = evenly(20, 250).map(kcas);
 
 describe('speedFactor', () => {
   it('is 1 at the speed of the table', () => {

@@ -9,13 +9,12 @@ import {
   flightPathRadius,
 } from '../../src/dynamics/index.ts';
 import { DomainError, degrees, ktas, m, mHeight, mps2, ratio } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('airborneDistanceInArc', () => {
   it('is the printed form, with the angle that it ends at', () => {
     fc.assert(
-      fc.property(between(50, 5000), between(5, 50), (r, h) => {
+      fc.property(evenly(50, 5000), evenly(5, 50), (r, h) => {
         const { distance, pathAngle } = airborneDistanceInArc({ radius: m(r), screenHeight: mHeight(h) });
         const theta = Math.acos(1 - h / r);
         expect(pathAngle).toBeCloseTo((theta * 180) / Math.PI, 8);
@@ -36,7 +35,7 @@ describe('airborneDistanceInArc', () => {
 describe('airborneDistance', () => {
   it('ends in the arc when the climb is steeper than the arc at the screen, and passes there without a step', () => {
     fc.assert(
-      fc.property(between(50, 5000), between(5, 30), (r, h) => {
+      fc.property(evenly(50, 5000), evenly(5, 30), (r, h) => {
         const arc = { radius: m(r), screenHeight: mHeight(h) };
         const { distance, pathAngle } = airborneDistanceInArc(arc);
         fc.pre(pathAngle < 44);
@@ -48,7 +47,7 @@ describe('airborneDistance', () => {
 
   it('is a straight climb in all but the arc, and shorter the steeper the climb', () => {
     fc.assert(
-      fc.property(between(50, 5000), between(10, 30), between(0.5, 10), (r, h, gamma) => {
+      fc.property(evenly(50, 5000), evenly(10, 30), evenly(0.5, 10), (r, h, gamma) => {
         const arc = { radius: m(r), screenHeight: mHeight(h) };
         const distance: number = airborneDistance({ ...arc, climbAngle: degrees(gamma) });
         const tangent = r * Math.tan((gamma * Math.PI) / 360);
@@ -63,7 +62,7 @@ describe('airborneDistance', () => {
 describe('the landing from the screen to the touchdown', () => {
   it('joins the straight path and the flare without a step: the flare adds half of itself, nearly', () => {
     fc.assert(
-      fc.property(between(100, 2000), between(1, 6), (r, theta) => {
+      fc.property(evenly(100, 2000), evenly(1, 6), (r, theta) => {
         const flare = { radius: m(r), pathAngle: degrees(theta) };
         const approach: number = approachDistance({
           screenHeight: mHeight(15),
@@ -88,7 +87,7 @@ describe('the landing from the screen to the touchdown', () => {
 describe('flightPathRadius', () => {
   it('is the radius on which the lift left over bends the path', () => {
     fc.assert(
-      fc.property(between(30, 100), between(1.05, 2), (speed, n) => {
+      fc.property(evenly(30, 100), evenly(1.05, 2), (speed, n) => {
         const r = flightPathRadius({ speed: ktas(speed), loadFactor: ratio(n), gravity: mps2(9.81) });
         const v = (speed * 1852) / 3600;
         expect(1 + v ** 2 / (r * 9.81)).toBeCloseTo(n, 9);

@@ -21,21 +21,20 @@ import {
   s2PerM2,
   seconds,
 } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 const situation: fc.Arbitrary<BrakedRollInputs> = fc.record({
-  mass: between(500, 1000).map(kg),
-  speed: between(40, 55).map(ktas),
-  thrust: between(-300, 300).map(newtons),
-  wingArea: between(10, 15).map(m2),
-  density: between(0.9, 1.3).map(kgPerM3),
-  liftCoefficient: between(0, 0.6).map(ratio),
-  dragCoefficient: between(0.02, 0.2).map(ratio),
-  brakingFriction: between(0.2, 0.5).map(ratio),
-  freeRollTime: between(0, 3).map(seconds),
-  slope: between(-4, 4).map(percent),
-  headwind: between(0, 20).map(kt),
+  mass: evenly(500, 1000).map(kg),
+  speed: evenly(40, 55).map(ktas),
+  thrust: evenly(-300, 300).map(newtons),
+  wingArea: evenly(10, 15).map(m2),
+  density: evenly(0.9, 1.3).map(kgPerM3),
+  liftCoefficient: evenly(0, 0.6).map(ratio),
+  dragCoefficient: evenly(0.02, 0.2).map(ratio),
+  brakingFriction: evenly(0.2, 0.5).map(ratio),
+  freeRollTime: evenly(0, 3).map(seconds),
+  slope: evenly(-4, 4).map(percent),
+  headwind: evenly(0, 20).map(kt),
 });
 
 const good: BrakedRollInputs = {
@@ -112,7 +111,7 @@ describe('brakedRoll', () => {
 
   it('grows with speed, downslope, tailwind and thrust, and falls with braking', () => {
     fc.assert(
-      fc.property(situation, between(0.01, 1), (x, share) => {
+      fc.property(situation, evenly(0.01, 1), (x, share) => {
         const roll = brakedRoll(x).distance;
         const worse: Partial<BrakedRollInputs>[] = [
           { speed: ktas(x.speed + share) },

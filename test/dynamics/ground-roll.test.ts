@@ -2,23 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type GroundRollInputs, groundRoll, groundRollByIntegration } from '../../src/dynamics/index.ts';
 import { DomainError, kg, kgPerM, kgPerM3, kt, ktas, m2, newtons, percent, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 import { isInstrumented } from '../instrumented.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
 /** Light aeroplanes with thrust to spare, into the wind or in a calm. */
 const situation: fc.Arbitrary<GroundRollInputs> = fc.record({
-  mass: between(600, 1000).map(kg),
-  liftOffSpeed: between(40, 60).map(ktas),
-  staticThrust: between(3300, 4500).map(newtons),
-  thrustChange: between(-0.6, 0.2).map(kgPerM),
-  wingArea: between(10, 18).map(m2),
-  density: between(0.9, 1.3).map(kgPerM3),
-  liftCoefficient: between(0, 0.45).map(ratio),
-  dragCoefficient: between(0.02, 0.08).map(ratio),
-  rollingFriction: between(0.01, 0.1).map(ratio),
-  slope: between(-4, 4).map(percent),
-  headwind: between(0, 20).map(kt),
+  mass: evenly(600, 1000).map(kg),
+  liftOffSpeed: evenly(40, 60).map(ktas),
+  staticThrust: evenly(3300, 4500).map(newtons),
+  thrustChange: evenly(-0.6, 0.2).map(kgPerM),
+  wingArea: evenly(10, 18).map(m2),
+  density: evenly(0.9, 1.3).map(kgPerM3),
+  liftCoefficient: evenly(0, 0.45).map(ratio),
+  dragCoefficient: evenly(0.02, 0.08).map(ratio),
+  rollingFriction: evenly(0.01, 0.1).map(ratio),
+  slope: evenly(-4, 4).map(percent),
+  headwind: evenly(0, 20).map(kt),
 });
 
 const good: GroundRollInputs = {
@@ -71,7 +70,7 @@ describe('groundRoll', () => {
 
   it('grows with mass, friction, slope, drag and tailwind, and falls with thrust', () => {
     fc.assert(
-      fc.property(situation, between(0.01, 1), (x, share) => {
+      fc.property(situation, evenly(0.01, 1), (x, share) => {
         const roll = groundRoll(x).distance;
         const worse: Partial<GroundRollInputs>[] = [
           { mass: kg(x.mass + 50 * share) },

@@ -8,8 +8,7 @@ import {
   rollRatio,
 } from '../../src/dynamics/index.ts';
 import { DomainError, kg, kgPerM, kgPerM3, kt, ktas, m, m2, newtons, percent, ratio } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 const known = {
   groundRoll: m(180),
@@ -30,12 +29,12 @@ const same: RollRatioInputs = {
 };
 
 const situation = fc.record({
-  groundRoll: between(100, 400).map(m),
-  mass: between(500, 1200).map(kg),
-  liftOffSpeed: between(40, 65).map(ktas),
-  rollingFriction: between(0.02, 0.1).map(ratio),
-  slope: between(-3, 3).map(percent),
-  headwind: between(-10, 20).map(kt),
+  groundRoll: evenly(100, 400).map(m),
+  mass: evenly(500, 1200).map(kg),
+  liftOffSpeed: evenly(40, 65).map(ktas),
+  rollingFriction: evenly(0.02, 0.1).map(ratio),
+  slope: evenly(-3, 3).map(percent),
+  headwind: evenly(-10, 20).map(kt),
 });
 
 /** An aeroplane without drag and lift: the one for which the estimate is exact. */
@@ -87,7 +86,7 @@ describe('rollRatio', () => {
 
   it('is what the forces give for an aeroplane without drag and lift', () => {
     fc.assert(
-      fc.property(situation, between(0.9, 1.1), between(0, 0.1), (x, massShare, friction) => {
+      fc.property(situation, evenly(0.9, 1.1), evenly(0, 0.1), (x, massShare, friction) => {
         const { rollingFriction: mu, ...rest } = x;
         const otherSpeed = ktas(x.liftOffSpeed * Math.sqrt(massShare));
         const other = {
@@ -118,7 +117,7 @@ describe('rollRatio', () => {
 
   it('spreads with what is not known of the frictions', () => {
     fc.assert(
-      fc.property(between(0, 0.02), between(0, 0.02), (ours, theirs) => {
+      fc.property(evenly(0, 0.02), evenly(0, 0.02), (ours, theirs) => {
         const { low, high = Number.NaN } = rollRatio({
           ...same,
           greatestFriction: ratio(0.03 + ours),

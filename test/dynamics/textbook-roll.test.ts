@@ -32,8 +32,7 @@ import {
   s2PerM2,
   seconds,
 } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 /** One slug per cubic foot and one pound-force per square foot, in SI. */
 const slugPerFt3 = (0.45359237 * 9.80665) / 0.3048 ** 4;
@@ -144,7 +143,7 @@ describe('groundRollShortForm', () => {
 
   it('is exact where the acceleration is uniform', () => {
     fc.assert(
-      fc.property(between(500, 1000), between(40, 60), between(1500, 3000), (mass, speed, thrust) => {
+      fc.property(evenly(500, 1000), evenly(40, 60), evenly(1500, 3000), (mass, speed, thrust) => {
         const plain = { mass: kg(mass), liftOffSpeed: ktas(speed), rollingFriction: ratio(0.05) };
         const none = { wingArea: m2(15), density: kgPerM3(1.2), liftCoefficient: ratio(0), dragCoefficient: ratio(0) };
         const exact = groundRoll({
@@ -184,7 +183,7 @@ describe('groundRollShortForm', () => {
 describe('groundEffectFactor', () => {
   it('leaves less induced drag the closer the wing is to the surface', () => {
     fc.assert(
-      fc.property(between(0.1, 50), between(0.1, 50), between(2, 100), (a, b, span) => {
+      fc.property(evenly(0.1, 50), evenly(0.1, 50), evenly(2, 100), (a, b, span) => {
         const [low, high] = [Math.min(a, b), Math.max(a, b)];
         const nearer = groundEffectFactor({ wingHeight: m(low), wingSpan: m(span) });
         expect(nearer).toBeLessThanOrEqual(groundEffectFactor({ wingHeight: m(high), wingSpan: m(span) }));

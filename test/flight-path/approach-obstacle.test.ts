@@ -2,16 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { landingDistanceLost } from '../../src/flight-path/index.ts';
 import { DomainError, degrees, m, mHeight, percent } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 const situation = fc.record({
-  obstacleHeight: between(-10, 60).map(mHeight),
-  clearance: between(0, 30).map(mHeight),
-  screenHeight: between(10, 20).map(mHeight),
-  distance: between(0, 1000).map(m),
-  pathAngle: between(2, 10).map(degrees),
-  downslope: between(0, 3).map(percent),
+  obstacleHeight: evenly(-10, 60).map(mHeight),
+  clearance: evenly(0, 30).map(mHeight),
+  screenHeight: evenly(10, 20).map(mHeight),
+  distance: evenly(0, 1000).map(m),
+  pathAngle: evenly(2, 10).map(degrees),
+  downslope: evenly(0, 3).map(percent),
 });
 type Situation = Parameters<typeof landingDistanceLost>[0];
 
@@ -35,7 +34,7 @@ describe('landingDistanceLost', () => {
 
   it('grows with the downslope and shrinks with a steeper path', () => {
     fc.assert(
-      fc.property(situation, between(0, 0.4), between(0, 5), (s, more, steeper) => {
+      fc.property(situation, evenly(0, 0.4), evenly(0, 5), (s, more, steeper) => {
         const lost: number = landingDistanceLost(s);
         const downhill = { ...s, downslope: percent(s.downslope + more) };
         const steep = { ...s, pathAngle: degrees(s.pathAngle + steeper) };

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { climbGradient } from '../../src/flight-path/index.ts';
 import { DomainError, feetPerNauticalMileFromRatio, ftPerMin, ktGS } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const rate = fc.double({ min: -3000, max: 6000, noNaN: true }).map(ftPerMin);
-const groundSpeed = fc.double({ min: 1, max: 300, noNaN: true }).map(ktGS);
+const rate = evenly(-3000, 6000).map(ftPerMin);
+const groundSpeed = evenly(1, 300).map(ktGS);
 
 describe('climbGradient', () => {
   it('in feet per nautical mile is the height gained in the minutes that a mile takes', () => {

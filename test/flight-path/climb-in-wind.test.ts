@@ -22,11 +22,7 @@ import {
   newtons,
   ratio,
 } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-/** As {@link between}, spread evenly: random doubles crowd at the lower end. */
-const evenly = (min: number, max: number) =>
-  fc.integer({ min: 0, max: 1_000_000 }).map((part) => min + ((max - min) * part) / 1_000_000);
+import { evenly } from '../evenly.ts';
 
 describe('crossoverWind', () => {
   const pair = fc.record({
@@ -324,7 +320,7 @@ describe('bestAngleSpeedInWind', () => {
 describe('climbing random aeroplanes', () => {
   it('never answer with NaN', () => {
     fc.assert(
-      fc.property(aeroplane, between(-100, 100), (x, wind) => {
+      fc.property(aeroplane, evenly(-100, 100), (x, wind) => {
         const speed: number | undefined = unlessRefused(() => bestAngleSpeedInWind({ ...x, headwind: kt(wind) }));
         if (speed !== undefined) expect(speed).toSatisfy(Number.isFinite);
       }),

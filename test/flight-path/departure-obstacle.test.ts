@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { latestPathStart, obstacleClearance, requiredGradient } from '../../src/flight-path/index.ts';
 import { DomainError, m, mHeight, ratio } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const height = between(-100, 500).map(mHeight);
-const clearance = between(0, 100).map(mHeight);
+const height = evenly(-100, 500).map(mHeight);
+const clearance = evenly(0, 100).map(mHeight);
 
 describe('requiredGradient', () => {
   it('is the gradient that leaves exactly the clearance asked', () => {
     fc.assert(
-      fc.property(height, clearance, height, between(600, 10000).map(m), (obstacleTop, c, startHeight, distance) => {
+      fc.property(height, clearance, height, evenly(600, 10000).map(m), (obstacleTop, c, startHeight, distance) => {
         const gradient = requiredGradient({ obstacleTop, clearance: c, startHeight, distance });
         expect(obstacleClearance({ obstacleTop, startHeight, distance, gradient })).toBeCloseTo(c, 8);
       }),
@@ -77,12 +77,12 @@ describe('obstacleClearance', () => {
 
 describe('latestPathStart', () => {
   const situation = fc.record({
-    obstacleTop: between(0, 200).map(mHeight),
+    obstacleTop: evenly(0, 200).map(mHeight),
     clearance,
-    screenHeight: between(0, 20).map(mHeight),
-    distance: between(500, 5000).map(m),
-    gradient: between(0.05, 0.3).map(ratio),
-    slope: between(-0.04, 0.04).map(ratio),
+    screenHeight: evenly(0, 20).map(mHeight),
+    distance: evenly(500, 5000).map(m),
+    gradient: evenly(0.05, 0.3).map(ratio),
+    slope: evenly(-0.04, 0.04).map(ratio),
   });
 
   /** Height of the path over the top of the obstacle when the 50 ft point lies at `s_m`. */

@@ -9,13 +9,12 @@ import {
   stillAirGradient,
 } from '../../src/flight-path/index.ts';
 import { DomainError, degrees, ftPerMin, ktas, ktGS, m, ratio } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('gradientAngle and gradientFromAngle', () => {
   it('undo each other', () => {
     fc.assert(
-      fc.property(between(-1, 2), (gradient) => {
+      fc.property(evenly(-1, 2), (gradient) => {
         const angle = Math.min(gradientAngle({ gradient: ratio(gradient) }), 63.4);
         expect(gradientFromAngle({ angle: degrees(angle) })).toBeCloseTo(Math.min(gradient, 1.9969), 3);
         expect(gradientFromAngle({ angle: degrees(Math.min(angle, 60)) })).toBeCloseTo(
@@ -47,7 +46,7 @@ describe('gradientAngle and gradientFromAngle', () => {
 describe('rateForGradient', () => {
   it('is what climbGradient answers, the other way round', () => {
     fc.assert(
-      fc.property(between(-0.09, 0.19), between(1, 300).map(ktGS), (gradient, groundSpeed) => {
+      fc.property(evenly(-0.09, 0.19), evenly(1, 300).map(ktGS), (gradient, groundSpeed) => {
         const rateOfClimb = rateForGradient({ gradient: ratio(gradient), groundSpeed });
         expect(climbGradient({ rateOfClimb, groundSpeed })).toBeCloseTo(gradient, 12);
       }),
@@ -75,8 +74,8 @@ describe('rateForGradient', () => {
 });
 
 describe('stillAirGradient', () => {
-  const rate = between(-2000, 2000);
-  const speed = between(40, 300);
+  const rate = evenly(-2000, 2000);
+  const speed = evenly(40, 300);
 
   it('is the gradient over the ground at the level part of the airspeed', () => {
     fc.assert(
@@ -98,7 +97,7 @@ describe('stillAirGradient', () => {
 
   it('exceeds rate over airspeed by less than 1 % up to 8 degrees', () => {
     fc.assert(
-      fc.property(between(50, 300), between(0.001, 0.139), (tas, sine) => {
+      fc.property(evenly(50, 300), evenly(0.001, 0.139), (tas, sine) => {
         const rateOfClimb = ftPerMin((tas * sine * 1852) / 60 / 0.3048);
         const still: number = stillAirGradient({ rateOfClimb, trueAirspeed: ktas(tas) });
         expect(still / sine).toBeGreaterThanOrEqual(1 - 1e-12);
@@ -133,7 +132,7 @@ describe('stillAirGradient', () => {
 describe('heightAtDistance', () => {
   it('is the gradient over the ground times the distance', () => {
     fc.assert(
-      fc.property(between(-2000, 3000), between(20, 200), between(0, 5000), (roc, gs, distance) => {
+      fc.property(evenly(-2000, 3000), evenly(20, 200), evenly(0, 5000), (roc, gs, distance) => {
         const inputs = { rateOfClimb: ftPerMin(roc), groundSpeed: ktGS(gs) };
         const seconds = distance / ((gs * 1852) / 3600);
         const expected = ((roc * 0.3048) / 60) * seconds;

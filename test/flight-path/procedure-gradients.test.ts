@@ -9,12 +9,12 @@ import {
   standardProcedureGradients,
 } from '../../src/flight-path/index.ts';
 import { DomainError, ftElevation, ftPerNM, m, mHeight, NM } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const situation = fc.record({
-  obstacleTop: between(0, 14000).map(ftElevation),
-  startElevation: between(-1000, 8000).map(ftElevation),
-  distance: between(0.5, 50).map(NM),
+  obstacleTop: evenly(0, 14000).map(ftElevation),
+  startElevation: evenly(-1000, 8000).map(ftElevation),
+  distance: evenly(0.5, 50).map(NM),
 });
 
 describe('the gradients of instrument departures of the United States', () => {
@@ -105,7 +105,7 @@ describe('the gradients of instrument departures of the United States', () => {
 describe('procedureGradientRoundedUp', () => {
   it('is never below the gradient, nor a whole step above it', () => {
     fc.assert(
-      fc.property(between(-500, 2000), fc.constantFrom(1, 20), (gradient, step) => {
+      fc.property(evenly(-500, 2000), fc.constantFrom(1, 20), (gradient, step) => {
         const rounded: number = procedureGradientRoundedUp({ gradient: ftPerNM(gradient), step: ftPerNM(step) });
         expect(rounded - gradient).toBeGreaterThanOrEqual(-1e-7);
         expect(rounded - gradient).toBeLessThan(step);
@@ -131,7 +131,7 @@ describe('procedureGradientRoundedUp', () => {
 describe('procedureDesignGradient', () => {
   it('passes the obstacle with 0.8 % of its distance, from 5 m over the end of the runway', () => {
     fc.assert(
-      fc.property(between(0, 2000), between(100, 50000), (height, distance) => {
+      fc.property(evenly(0, 2000), evenly(100, 50000), (height, distance) => {
         const gradient: number = procedureDesignGradient({ obstacleHeight: mHeight(height), distance: m(distance) });
         expect(5 + gradient * distance - height).toBeCloseTo(0.008 * distance, 6);
       }),

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heightForSpeedGain } from '../../src/flight-path/index.ts';
 import { DomainError, ktas } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const speed = fc.double({ min: 0, max: 300, noNaN: true });
+const speed = evenly(0, 300);
 
 describe('heightForSpeedGain', () => {
   it('adds up over a speed on the way', () => {

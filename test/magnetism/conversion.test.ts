@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { magneticFromTrue, trueFromMagnetic } from '../../src/magnetism/index.ts';
 import { DomainError, degEast, degMagnetic, degTrue } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
 const direction = fc.double({ min: 0, max: 360, minExcluded: true, noNaN: true });
-const variation = fc.double({ min: -180, max: 180, noNaN: true });
+const variation = evenly(-180, 180);
 
 describe('trueFromMagnetic and magneticFromTrue', () => {
   it('undo each other', () => {

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { designatorDirection, magneticFromTrue, nearestDesignators } from '../../src/magnetism/index.ts';
 import { DomainError, degEast, degMagnetic, degTrue } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const direction = fc.double({ min: 0, max: 360, noNaN: true });
+const direction = evenly(0, 360);
 
 /** How far two directions are apart, 0 to 180. */
 function apart(a: number, b: number): number {

@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { magneticField, magneticModel, magneticVariation } from '../../src/magnetism/index.ts';
 import { DomainError, decimalYear, degLatitude, degLongitude } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const latitude = fc.double({ min: -89.999, max: 89.999, noNaN: true });
-const longitude = fc.double({ min: -180, max: 360, noNaN: true });
-const date = fc.double({ min: 2025, max: 2029.999, noNaN: true });
+const latitude = evenly(-89.999, 89.999);
+const longitude = evenly(-180, 360);
+const date = evenly(2025, 2029.999);
 
 function at(north: number, east: number, year: number) {
   return magneticField({ latitude: degLatitude(north), longitude: degLongitude(east), date: decimalYear(year) });
@@ -46,7 +47,7 @@ describe('magneticField', () => {
   it('changes in a short time as its changes say', () => {
     const parts = ['north', 'east', 'down', 'horizontalIntensity', 'totalIntensity', 'inclination'] as const;
     fc.assert(
-      fc.property(latitude, longitude, fc.double({ min: 2025.1, max: 2029.8, noNaN: true }), (north, east, year) => {
+      fc.property(latitude, longitude, evenly(2025.1, 2029.8), (north, east, year) => {
         const step = 1e-3;
         const [before, now, after] = [
           at(north, east, year - step),

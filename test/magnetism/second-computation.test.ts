@@ -3,12 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { magneticField, magneticVariation } from '../../src/magnetism/index.ts';
 import { decimalYear, degLatitude, degLongitude, mElevation } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 import { type CoefficientRow, fieldByHarmonics, publishedCoefficients } from './spherical-harmonics.ts';
 
-const latitude = fc.double({ min: -89.9, max: 89.9, noNaN: true });
-const longitude = fc.double({ min: -180, max: 360, noNaN: true });
-const date = fc.double({ min: 2025, max: 2029.999, noNaN: true });
-const elevation = fc.double({ min: -1000, max: 850_000, noNaN: true });
+const latitude = evenly(-89.9, 89.9);
+const longitude = evenly(-180, 360);
+const date = evenly(2025, 2029.999);
+const elevation = evenly(-1000, 850_000);
 
 describe('a second computation, from the published coefficients by the equations of the technical report', () => {
   const coefficients = publishedCoefficients();

@@ -10,12 +10,13 @@ import {
   type ElevationInMetres,
   mElevation,
 } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 import { isInstrumented } from '../instrumented.ts';
 
-const latitude = fc.double({ min: -89.999, max: 89.999, noNaN: true });
-const longitude = fc.double({ min: -180, max: 360, noNaN: true });
-const date = fc.double({ min: 2025, max: 2029.999, noNaN: true });
-const elevation = fc.double({ min: -1000, max: 850_000, noNaN: true });
+const latitude = evenly(-89.999, 89.999);
+const longitude = evenly(-180, 360);
+const date = evenly(2025, 2029.999);
+const elevation = evenly(-1000, 850_000);
 
 function site(north: number, east: number, metres?: number) {
   const above: ElevationInMetres | undefined = metres === undefined ? undefined : mElevation(metres);

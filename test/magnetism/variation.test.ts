@@ -9,10 +9,11 @@ import {
   mElevation,
   type Variation,
 } from '../../src/units/index.ts';
+import { evenly } from '../evenly.ts';
 
-const latitude = fc.double({ min: -89.999, max: 89.999, noNaN: true });
-const longitude = fc.double({ min: -180, max: 360, noNaN: true });
-const date = fc.double({ min: 2025, max: 2029.999, noNaN: true });
+const latitude = evenly(-89.999, 89.999);
+const longitude = evenly(-180, 360);
+const date = evenly(2025, 2029.999);
 
 function at(north: number, east: number, year: number, metres?: number): MagneticVariation {
   const elevation = metres === undefined ? undefined : mElevation(metres);

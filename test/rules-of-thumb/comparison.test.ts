@@ -32,6 +32,7 @@ import {
 import { bibliography } from '../../src/sources/index.ts';
 import { ftPA } from '../../src/units/index.ts';
 import { isUnitWord } from '../../src/units/unit-table.ts';
+import { evenly } from '../evenly.ts';
 
 const lines = (file: string) =>
   fs
@@ -72,9 +73,7 @@ describe('rulesOfThumb', () => {
 
   it.each(rulesOfThumb.map((rule) => [rule.id, rule] as const))('%s answers throughout its domain', (_id, rule) => {
     const cases = fc.record(
-      Object.fromEntries(
-        Object.entries(rule.domain).map(([name, { min, max }]) => [name, fc.double({ min, max, noNaN: true })]),
-      ),
+      Object.fromEntries(Object.entries(rule.domain).map(([name, { min, max }]) => [name, evenly(min, max)])),
     );
     const worst = worstRuleOfThumbError(rule);
     const least = worst.low?.error.difference ?? 0;
@@ -238,7 +237,7 @@ describe('what each rule says of its unsafe side', () => {
     expect(error(clockRule, { ...wind, angle: 90 }).side).toBe('exact');
     // The most that is missing is 0.009 of the wind.
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 30, noNaN: true }), (angle) => {
+      fc.property(evenly(0, 30), (angle) => {
         expect(error(clockRule, { windSpeed: 1, angle }).difference).toBeGreaterThan(-0.0095);
       }),
     );
@@ -334,7 +333,7 @@ describe('what each rule says of its unsafe side', () => {
     const airspeed = { trueAirspeed: 80 };
     expect(sidesOver(oneInSixtyDriftRule, airspeed, 'crosswind', 1, 39.9)).toEqual(['reads high']);
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 40, noNaN: true }), (crosswind) => {
+      fc.property(evenly(0, 40), (crosswind) => {
         expect(error(oneInSixtyDriftRule, { ...airspeed, crosswind }).difference).toBeLessThan(0.6);
       }),
     );

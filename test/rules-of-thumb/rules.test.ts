@@ -48,13 +48,12 @@ import {
   percent,
   ratio,
 } from '../../src/units/index.ts';
-
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+import { evenly } from '../evenly.ts';
 
 describe('rules that are straight lines', () => {
   it('rise by 120 ft for a degree, fall by 2 °C for a thousand feet', () => {
     fc.assert(
-      fc.property(between(-5000, 20000), between(-60, 59), (altitude, deviation) => {
+      fc.property(evenly(-5000, 20000), evenly(-60, 59), (altitude, deviation) => {
         const at = (d: number): number =>
           densityAltitudeByRule({ pressureAltitude: ftPA(altitude), isaDeviation: degCDifference(d) });
         expect(at(deviation + 1) - at(deviation)).toBeCloseTo(120, 8);
@@ -86,7 +85,7 @@ describe('rules that are straight lines', () => {
 
   it('go with the speed', () => {
     fc.assert(
-      fc.property(between(1, 150), (v) => {
+      fc.property(evenly(1, 150), (v) => {
         const one: number = rateOfDescentByRule({ groundSpeed: v as never });
         expect(rateOfDescentByRule({ groundSpeed: (2 * v) as never })).toBeCloseTo(2 * one, 9);
         const climb: number = rateOfClimbByRule({ gradient: percent(4), groundSpeed: v as never });
@@ -101,7 +100,7 @@ describe('rules that are straight lines', () => {
 describe('crosswind rules', () => {
   it('never give more than the wind', () => {
     fc.assert(
-      fc.property(between(0, 200), between(1, 90), (wind, angle) => {
+      fc.property(evenly(0, 200), evenly(1, 90), (wind, angle) => {
         const x = { windSpeed: kt(wind), angle: degrees(angle) };
         for (const crosswind of [crosswindByClockRule(x), crosswindByAnglePlusTwenty(x)]) {
           expect(crosswind).toBeGreaterThanOrEqual(0);
@@ -137,7 +136,7 @@ describe('one in sixty', () => {
 describe('the acceleration check', () => {
   it('beside which the comparison puts the formula of assessments, where that is not held at the rule', () => {
     fc.assert(
-      fc.property(between(30, 90), between(0, 25), (lof, wind) => {
+      fc.property(evenly(30, 90), evenly(0, 25), (lof, wind) => {
         const { rule, exact } = ruleOfThumbError(seventyPercentRule, { liftOffSpeed: kias(lof), headwind: kt(wind) });
         const marks = { liftOffSpeed: kias(lof), headwind: kt(wind), distance: m(300), roll: m(600) };
         expect(accelerationCheckSpeed(marks)).toBeCloseTo(exact, 9);
@@ -185,7 +184,7 @@ describe('rollFactorByWindSquare', () => {
 
   it('is the square, and nothing in a wind of the lift-off speed', () => {
     fc.assert(
-      fc.property(between(15, 250), between(-1, 1), (v, share) => {
+      fc.property(evenly(15, 250), evenly(-1, 1), (v, share) => {
         const wind = Math.max(-50, share * Math.min(v, 50));
         const k: number = rollFactorByWindSquare({ headwind: kt(wind), liftOffSpeed: ktas(v) });
         expect(Math.sqrt(k) + wind / v).toBeCloseTo(1, 9);
@@ -211,7 +210,7 @@ describe('rollFactorByMassSquare', () => {
 
   it('is one at the mass of the known roll and multiplies up', () => {
     fc.assert(
-      fc.property(between(100, 5700), between(100, 5700), between(100, 5700), (a, b, c) => {
+      fc.property(evenly(100, 5700), evenly(100, 5700), evenly(100, 5700), (a, b, c) => {
         const k = (mass: number, referenceMass: number): number =>
           rollFactorByMassSquare({ mass: kg(mass), referenceMass: kg(referenceMass) });
         expect(k(a, a)).toBe(1);
@@ -224,7 +223,7 @@ describe('rollFactorByMassSquare', () => {
 describe('gustRuleCosts', () => {
   it('costs the square of the speed, and nothing without an addition', () => {
     fc.assert(
-      fc.property(between(20, 150), between(0, 50), between(0, 50), (v, mean, more) => {
+      fc.property(evenly(20, 150), evenly(0, 50), evenly(0, 50), (v, mean, more) => {
         const costs = gustRuleCosts({ approachSpeed: kcas(v), meanSpeed: kt(mean), gust: kt(mean + more) });
         expect(costs.map(({ rule }) => rule)).toEqual([
           'none',

@@ -10,6 +10,7 @@ import {
 } from '../../src/study/index.ts';
 import { draw, meanOf, standardUncertaintyOf } from '../../src/study/uncertainty/distribution.ts';
 import { randomStreams } from '../../src/study/uncertainty/random-stream.ts';
+import { evenly } from '../evenly.ts';
 
 const normal = (standardDeviation: number) => ({ shape: 'normal', standardDeviation }) as const;
 
@@ -232,10 +233,7 @@ describe('propagate', () => {
 });
 
 describe('combinedStandardUncertainty', () => {
-  const list = fc.array(
-    fc.tuple(fc.double({ min: -1e3, max: 1e3, noNaN: true }), fc.double({ min: 0, max: 1e3, noNaN: true })),
-    { maxLength: 8 },
-  );
+  const list = fc.array(fc.tuple(evenly(-1e3, 1e3), evenly(0, 1e3)), { maxLength: 8 });
   const of = (pairs: readonly (readonly [number, number])[]) =>
     combinedStandardUncertainty({
       sensitivityCoefficients: pairs.map(([coefficient]) => coefficient),
@@ -272,7 +270,7 @@ describe('combinedStandardUncertainty', () => {
 describe('the distributions', () => {
   it('rectangular: as many variances as the integral says', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1e-6, max: 1e6, noNaN: true }), (halfWidth) => {
+      fc.property(evenly(1e-6, 1e6), (halfWidth) => {
         // The mean square of evenly spaced points, refined.
         const points = 2000;
         let square = 0;

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as units from '../../src/units/index.ts';
 import { convert, isUnitWord, type UnitWord, unitTable } from '../../src/units/unit-table.ts';
+import { evenly } from '../evenly.ts';
 
 type Conversion = (value: never) => number;
 
@@ -54,7 +55,7 @@ const pairs: readonly (readonly [Conversion, Conversion, UnitWord, UnitWord, num
   [units.radiansFromDegrees, units.degreesFromRadians, 'deg', 'rad', 180, Math.PI],
 ];
 
-const finite = fc.double({ min: -1e6, max: 1e6, noNaN: true });
+const finite = evenly(-1e6, 1e6);
 
 /** Relative to the size of the figures: the noise of a few roundings. */
 function expectSame(a: number, b: number, size = Math.max(Math.abs(a), Math.abs(b), 1)) {

@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, kt, ratio } from '../../src/units/index.ts';
 import { windUsed } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const wind = fc.double({ min: -60, max: 60, noNaN: true });
+const wind = evenly(-60, 60);
 
 /** The shares of the regulation. */
 function halfOrHalfMore(mean: number, gust: number): number {

@@ -10,14 +10,14 @@ import {
   turnRadius,
   windComponents,
 } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const circuit = fc.constantFrom<Circuit[]>('left', 'right');
 const turn = fc.record({
-  trueAirspeed: between(45, 120).map(ktas),
-  bank: between(10, 45).map(degrees),
-  headwind: between(-28, 28).map(kt),
-  crosswind: between(-28, 28).map(kt),
+  trueAirspeed: evenly(45, 120).map(ktas),
+  bank: evenly(10, 45).map(degrees),
+  headwind: evenly(-28, 28).map(kt),
+  crosswind: evenly(-28, 28).map(kt),
   circuit,
 });
 
@@ -85,8 +85,8 @@ function flownInSteps(
 
 describe('baseToFinalTurn', () => {
   it('agrees with the same turn flown in small steps, to 0.01 mm', () => {
-    const direction = between(0, 360);
-    const drawn = [direction, direction, between(0, 35), between(45, 120), between(10, 45), circuit] as const;
+    const direction = evenly(0, 360);
+    const drawn = [direction, direction, evenly(0, 35), evenly(45, 120), evenly(10, 45), circuit] as const;
     fc.assert(
       fc.property(...drawn, (runway, from, wind, v_kt, bank_deg, side) => {
         const flown = flownInSteps(runway, from, wind, v_kt, bank_deg, side);
@@ -120,7 +120,7 @@ describe('baseToFinalTurn', () => {
 
   it('overshoots the more, the stronger the wind from behind on the base leg', () => {
     fc.assert(
-      fc.property(turn, between(1, 10), (x, more_kt) => {
+      fc.property(turn, evenly(1, 10), (x, more_kt) => {
         const stronger = x.crosswind + (x.circuit === 'left' ? -more_kt : more_kt);
         const here = baseToFinalTurn(x).overshoot;
         expect(baseToFinalTurn({ ...x, crosswind: kt(stronger) }).overshoot).toBeGreaterThan(here);
@@ -191,7 +191,7 @@ describe('baseToFinalVerdict', () => {
 
   it('gives the bank where it is within the limit, and never a bank beyond it', () => {
     fc.assert(
-      fc.property(turn, between(5, 60), between(50, 2000), ({ bank: _bank, ...wind }, limit, start) => {
+      fc.property(turn, evenly(5, 60), evenly(50, 2000), ({ bank: _bank, ...wind }, limit, start) => {
         const needed = baseToFinalBank({ ...wind, startDistance: m(start) });
         const answer = baseToFinalVerdict({ ...wind, startDistance: m(start), greatestBank: degrees(limit) });
         if (answer.verdict === 'within') {
@@ -216,7 +216,7 @@ describe('baseToFinalVerdict', () => {
 
   it('is within in calm at any speed where the turn is planned at the limit itself', () => {
     fc.assert(
-      fc.property(between(45, 120), between(10, 45), (speed, limit) => {
+      fc.property(evenly(45, 120), evenly(10, 45), (speed, limit) => {
         const planned = { trueAirspeed: ktas(speed), bank: degrees(limit) };
         const calm = { ...planned, headwind: kt(0), crosswind: kt(0), circuit: 'left' } as const;
         const verdict = baseToFinalVerdict({ ...calm, startDistance: turnRadius(planned), greatestBank: planned.bank });

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degTrue, kt, ktas, m } from '../../src/units/index.ts';
 import { type Circuit, type CircuitLegName, circuitLeg, circuitLegs, windTriangle } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const direction = fc.double({ min: 0, max: 360, noNaN: true });
-const wind = fc.double({ min: 0, max: 35, noNaN: true });
+const direction = evenly(0, 360);
+const wind = evenly(0, 35);
 
 const legs = {
   upwind: { length: m(900), trueAirspeed: ktas(65) },
@@ -77,7 +78,7 @@ describe('circuitLegs', () => {
     const same = { length: m(1000), trueAirspeed: ktas(70) };
     const all = { upwind: same, crosswind: same, downwind: same, base: same, final: same };
     fc.assert(
-      fc.property(direction, fc.double({ min: 1, max: 35, noNaN: true }), (from, speed) => {
+      fc.property(direction, evenly(1, 35), (from, speed) => {
         const time = (knots: number) =>
           circuitLegs({ circuit: 'left', direction: degTrue(90), from: degTrue(from), speed: kt(knots), legs: all })
             .slice(0, 4)

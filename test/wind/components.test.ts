@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degTrue, kt } from '../../src/units/index.ts';
 import { windComponents } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const direction = fc.double({ min: 0, max: 360, noNaN: true }).map(degTrue);
-const speed = fc.double({ min: 0, max: 200, noNaN: true }).map(kt);
+const direction = evenly(0, 360).map(degTrue);
+const speed = evenly(0, 200).map(kt);
 
 describe('windComponents', () => {
   it('keeps the whole wind: the components are the sides of a right triangle', () => {

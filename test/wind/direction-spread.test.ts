@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degMagnetic, degrees, degTrue, kt } from '../../src/units/index.ts';
 import { type WindComponentSpread, windComponentSpread, windComponents } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const direction = fc.double({ min: 0, max: 360, noNaN: true });
+const direction = evenly(0, 360);
 const wholeDirection = fc.integer({ min: 0, max: 360 });
-const speed = fc.double({ min: 0, max: 200, noNaN: true });
+const speed = evenly(0, 200);
 
 function spread(from: number, halfWidth: number, knots: number, runway: number): WindComponentSpread {
   return windComponentSpread({
@@ -58,8 +59,8 @@ describe('windComponentSpread', () => {
   });
 
   it('never leaves out a direction that is possible, whole degrees or not', () => {
-    const share = fc.double({ min: -1, max: 1, noNaN: true });
-    const half = fc.double({ min: 0, max: 180, noNaN: true });
+    const share = evenly(-1, 1);
+    const half = evenly(0, 180);
     fc.assert(
       fc.property(direction, half, share, speed, direction, (from, width, part, knots, runway) => {
         const found = spread(from, width, knots, runway);

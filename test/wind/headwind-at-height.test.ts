@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, kt, mHeight, ratio } from '../../src/units/index.ts';
 import { flightTestWindExponent, headwindAtHeight } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const { exponent } = flightTestWindExponent;
 
 describe('headwindAtHeight', () => {
   it('never credits more headwind than was measured', () => {
     fc.assert(
-      fc.property(between(0, 100), between(1, 30), between(0, 1), between(0.05, 0.5), (headwind, sensor, share, p) => {
+      fc.property(evenly(0, 100), evenly(1, 30), evenly(0, 1), evenly(0.05, 0.5), (headwind, sensor, share, p) => {
         const height = mHeight(1 + share * (sensor - 1));
         const found = headwindAtHeight({
           headwind: kt(headwind),

@@ -2,16 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degrees, degTrue, kt, ratio } from '../../src/units/index.ts';
 import { largestWind, largestWinds, windComponents } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const limits = fc.record({
-  crosswindLimit: between(1, 40).map(kt),
-  tailwindLimit: between(1, 20).map(kt),
-  headwindLimit: fc.option(between(5, 60).map(kt), { nil: undefined }),
+  crosswindLimit: evenly(1, 40).map(kt),
+  tailwindLimit: evenly(1, 20).map(kt),
+  headwindLimit: fc.option(evenly(5, 60).map(kt), { nil: undefined }),
   tailwindShare: fc.constantFrom(1, 1.5).map(ratio),
-  upTo: between(20, 200).map(kt),
+  upTo: evenly(20, 200).map(kt),
 });
-const angle = between(0, 180);
+const angle = evenly(0, 180);
 
 /** By how much a wind exceeds each limit. */
 function excess(x: { [K in keyof Parameters<typeof largestWind>[0]]: unknown }, angle_deg: number, speed: number) {
@@ -93,7 +93,7 @@ describe('largestWind', () => {
 
   it('grows with a limit', () => {
     fc.assert(
-      fc.property(limits, angle, between(0.1, 10), (each, angle_deg, more) => {
+      fc.property(limits, angle, evenly(0.1, 10), (each, angle_deg, more) => {
         const input = { ...each, angle: degrees(angle_deg) };
         const before = largestWind(input);
         const after = largestWind({ ...input, crosswindLimit: kt(each.crosswindLimit + more) });

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degrees, ktas, ktGS, m, mpsTAS, trueAirspeedFromMetresPerSecond } from '../../src/units/index.ts';
 import { bankAroundPoint, rateOfTurn, turnRadius, turnTime } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const trueAirspeed = between(10, 500).map(ktas);
-const bank = between(1, 75).map(degrees);
+const trueAirspeed = evenly(10, 500).map(ktas);
+const bank = evenly(1, 75).map(degrees);
 
 /** A tenth of a part in a million million: the noise of a few roundings. */
 function expectSame(a: number, b: number): void {
@@ -74,7 +74,7 @@ describe('turnRadius, rateOfTurn and turnTime', () => {
 describe('bankAroundPoint', () => {
   it('is in calm the bank of the turn of that radius', () => {
     fc.assert(
-      fc.property(between(10, 300), between(5, 75), (speed, angle) => {
+      fc.property(evenly(10, 300), evenly(5, 75), (speed, angle) => {
         const radius = turnRadius({ trueAirspeed: ktas(speed), bank: degrees(angle) });
         fc.pre(radius >= 20 && radius <= 20000);
         expect(bankAroundPoint({ groundSpeed: ktGS(speed), radius })).toBeCloseTo(angle, 9);

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degTrue, kt, ktas } from '../../src/units/index.ts';
 import { windTriangle } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const direction = between(0, 360);
+const direction = evenly(0, 360);
 
 /** East and north part of a speed towards a direction. */
 function vector(speed: number, towards_deg: number): [number, number] {
@@ -15,7 +15,7 @@ function vector(speed: number, towards_deg: number): [number, number] {
 describe('windTriangle', () => {
   it('closes: motion through the air and motion of the air add up to the motion over the ground', () => {
     fc.assert(
-      fc.property(direction, between(0, 45), direction, between(50, 300), (from, speed, track, trueAirspeed) => {
+      fc.property(direction, evenly(0, 45), direction, evenly(50, 300), (from, speed, track, trueAirspeed) => {
         const { heading, groundSpeed, windCorrectionAngle, drift } = windTriangle({
           from: degTrue(from),
           speed: kt(speed),

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DomainError, degTrue, kt, ktas, ratio } from '../../src/units/index.ts';
 import { crabAngle, sideslipAngle, sideslipBank, windTriangle } from '../../src/wind/index.ts';
+import { evenly } from '../evenly.ts';
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const wind = fc.record({ crosswind: between(-24, 24).map(kt), trueAirspeed: between(25, 300).map(ktas) });
+const wind = fc.record({ crosswind: evenly(-24, 24).map(kt), trueAirspeed: evenly(25, 300).map(ktas) });
 const aeroplane = { sideForceDerivative: ratio(-0.5), liftCoefficient: ratio(1.1) };
 
 describe('crabAngle and sideslipAngle', () => {
@@ -18,7 +18,7 @@ describe('crabAngle and sideslipAngle', () => {
 
   it('point as far into the wind as the wind triangle does, whatever blows along the runway', () => {
     fc.assert(
-      fc.property(between(0, 360), between(0, 24), between(0, 360), between(50, 300), (from, speed, runway, v) => {
+      fc.property(evenly(0, 360), evenly(0, 24), evenly(0, 360), evenly(50, 300), (from, speed, runway, v) => {
         const track = degTrue(runway);
         const triangle = windTriangle({ from: degTrue(from), speed: kt(speed), track, trueAirspeed: ktas(v) });
         const crosswind = kt(speed * Math.sin(((from - runway) * Math.PI) / 180));
@@ -37,7 +37,7 @@ describe('crabAngle and sideslipAngle', () => {
 describe('sideslipBank', () => {
   it('lowers the wing into the wind, the more the stronger it is', () => {
     fc.assert(
-      fc.property(between(0.1, 20), between(0.1, 4), between(40, 300), (crosswind, more, v) => {
+      fc.property(evenly(0.1, 20), evenly(0.1, 4), evenly(40, 300), (crosswind, more, v) => {
         const bank = (knots: number) => sideslipBank({ crosswind: kt(knots), trueAirspeed: ktas(v), ...aeroplane });
         expect(bank(crosswind)).toBeGreaterThan(0);
         expect(bank(crosswind + more)).toBeGreaterThan(bank(crosswind));

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cut, roundStep, spread, widthOf, wrapped } from '../../src/worksheet/figures/layout.ts';
+import { evenly } from '../evenly.ts';
 
-const label = fc.record({ at: fc.double({ min: 0, max: 300, noNaN: true }), height: fc.integer({ min: 5, max: 30 }) });
+const label = fc.record({ at: evenly(0, 300), height: fc.integer({ min: 5, max: 30 }) });
 
 describe('spread', () => {
   it('leaves labels where they are wanted if they do not overlap', () => {
