@@ -9,8 +9,7 @@ import {
   type TrueAirspeed,
 } from '../units/index.ts';
 import { equivalentBound, machBound, pressureAltitudeBound, temperatureBound, trueBound } from './airspeed-bounds.ts';
-import { calibratedOfMach, pressureRatio } from './compressible-flow.ts';
-import { machNumberFromEquivalent, machNumberFromTrue } from './mach-number.ts';
+import { calibratedOfMach, machOfEquivalent, machOfTrue, pressureRatio } from './compressible-flow.ts';
 
 /** Inputs of {@link calibratedAirspeedFromMach}. */
 export interface CalibratedAirspeedFromMachInputs {
@@ -85,8 +84,11 @@ export function calibratedAirspeedFromMach(x: CalibratedAirspeedFromMachInputs):
  * calibratedAirspeedFromEquivalent({ equivalentAirspeed: keas(248.096), pressureAltitude: ftPA(10000) }) // ≈ 250 ± 0.001
  */
 export function calibratedAirspeedFromEquivalent(x: CalibratedAirspeedFromEquivalentInputs): CalibratedAirspeed {
-  const mach: number = machNumberFromEquivalent(x);
-  return calibratedOfMach(mach, pressureRatio(x.pressureAltitude)) as CalibratedAirspeed;
+  demand('equivalentAirspeed', x.equivalentAirspeed, calibratedAirspeedFromEquivalentDomain.equivalentAirspeed);
+  demand('pressureAltitude', x.pressureAltitude, calibratedAirspeedFromEquivalentDomain.pressureAltitude);
+  const delta = pressureRatio(x.pressureAltitude);
+  const mach = machOfEquivalent(x.equivalentAirspeed, delta);
+  return calibratedOfMach(mach, delta) as CalibratedAirspeed;
 }
 
 /**
@@ -107,6 +109,8 @@ export function calibratedAirspeedFromEquivalent(x: CalibratedAirspeedFromEquiva
  */
 export function calibratedAirspeedFromTrue(x: CalibratedAirspeedFromTrueInputs): CalibratedAirspeed {
   demand('pressureAltitude', x.pressureAltitude, calibratedAirspeedFromTrueDomain.pressureAltitude);
-  const mach: number = machNumberFromTrue(x);
+  demand('trueAirspeed', x.trueAirspeed, calibratedAirspeedFromTrueDomain.trueAirspeed);
+  demand('temperature', x.temperature, calibratedAirspeedFromTrueDomain.temperature);
+  const mach = machOfTrue(x.trueAirspeed, x.temperature);
   return calibratedOfMach(mach, pressureRatio(x.pressureAltitude)) as CalibratedAirspeed;
 }

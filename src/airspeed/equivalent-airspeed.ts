@@ -11,8 +11,7 @@ import {
   type TrueAirspeed,
 } from '../units/index.ts';
 import { calibratedBound, machBound, pressureAltitudeBound, temperatureBound, trueBound } from './airspeed-bounds.ts';
-import { equivalentOfMach, pressureRatio } from './compressible-flow.ts';
-import { machNumberFromCalibrated } from './mach-number.ts';
+import { equivalentOfMach, machBelow1OfCalibrated, pressureRatio } from './compressible-flow.ts';
 
 /** Inputs of {@link equivalentAirspeedFromCalibrated}. */
 export interface EquivalentAirspeedFromCalibratedInputs {
@@ -80,8 +79,11 @@ export const compressibilityFactorDomain = {
  * equivalentAirspeedFromCalibrated({ calibratedAirspeed: kcas(100), pressureAltitude: ftPA(5000) }) // ≈ 99.943 ± 0.001
  */
 export function equivalentAirspeedFromCalibrated(x: EquivalentAirspeedFromCalibratedInputs): EquivalentAirspeed {
-  const mach: number = machNumberFromCalibrated(x);
-  return equivalentOfMach(mach, pressureRatio(x.pressureAltitude)) as EquivalentAirspeed;
+  demand('calibratedAirspeed', x.calibratedAirspeed, equivalentAirspeedFromCalibratedDomain.calibratedAirspeed);
+  demand('pressureAltitude', x.pressureAltitude, equivalentAirspeedFromCalibratedDomain.pressureAltitude);
+  const delta = pressureRatio(x.pressureAltitude);
+  const mach = machBelow1OfCalibrated(x.calibratedAirspeed, delta);
+  return equivalentOfMach(mach, delta) as EquivalentAirspeed;
 }
 
 /**

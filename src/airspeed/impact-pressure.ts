@@ -37,7 +37,7 @@ export const calibratedAirspeedFromImpactPressureDomain = {
 export function impactPressure(x: ImpactPressureInputs): Hectopascals {
   demand('calibratedAirspeed', x.calibratedAirspeed, impactPressureDomain.calibratedAirspeed);
   const { calibratedAirspeed: vc_kt }: Numbers<ImpactPressureInputs> = x;
-  const qc_hPa = seaLevelPressure_hPa() * impactRatio(vc_kt / seaLevelSound_kt());
+  const qc_hPa = seaLevelPressure_hPa * impactRatio(vc_kt / seaLevelSound_kt);
   return qc_hPa as Hectopascals;
 }
 
@@ -59,6 +59,6 @@ export function calibratedAirspeedFromImpactPressure(
 ): CalibratedAirspeed {
   demand('impactPressure', x.impactPressure, calibratedAirspeedFromImpactPressureDomain.impactPressure);
   const { impactPressure: qc_hPa }: Numbers<CalibratedAirspeedFromImpactPressureInputs> = x;
-  const vc_kt = seaLevelSound_kt() * machOfImpactRatio(qc_hPa / seaLevelPressure_hPa());
+  const vc_kt = seaLevelSound_kt * machOfImpactRatio(qc_hPa / seaLevelPressure_hPa);
   return vc_kt as CalibratedAirspeed;
 }

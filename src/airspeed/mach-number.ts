@@ -1,4 +1,3 @@
-import { speedOfSound } from '../atmosphere/index.ts';
 import {
   type CalibratedAirspeed,
   type Celsius,
@@ -17,13 +16,7 @@ import {
   temperatureBound,
   trueBound,
 } from './airspeed-bounds.ts';
-import {
-  calibratedOfMach,
-  equivalentOfMach,
-  machOfCalibrated,
-  pressureRatio,
-  refuseSupersonic,
-} from './compressible-flow.ts';
+import { machBelow1OfCalibrated, machOfEquivalent, machOfTrue, pressureRatio } from './compressible-flow.ts';
 
 /** Inputs of {@link machNumberFromCalibrated}. */
 export interface MachNumberFromCalibratedInputs {
@@ -78,10 +71,7 @@ export function machNumberFromCalibrated(x: MachNumberFromCalibratedInputs): Rat
   demand('calibratedAirspeed', x.calibratedAirspeed, machNumberFromCalibratedDomain.calibratedAirspeed);
   demand('pressureAltitude', x.pressureAltitude, machNumberFromCalibratedDomain.pressureAltitude);
   const { calibratedAirspeed: vc_kt }: Numbers<MachNumberFromCalibratedInputs> = x;
-  const delta = pressureRatio(x.pressureAltitude);
-  const mach = machOfCalibrated(vc_kt, delta);
-  if (mach >= 1) refuseSupersonic('calibratedAirspeed', vc_kt, calibratedBound, calibratedOfMach(1, delta));
-  return mach as Ratio;
+  return machBelow1OfCalibrated(vc_kt, pressureRatio(x.pressureAltitude)) as Ratio;
 }
 
 /**
@@ -103,9 +93,7 @@ export function machNumberFromEquivalent(x: MachNumberFromEquivalentInputs): Rat
   demand('equivalentAirspeed', x.equivalentAirspeed, machNumberFromEquivalentDomain.equivalentAirspeed);
   demand('pressureAltitude', x.pressureAltitude, machNumberFromEquivalentDomain.pressureAltitude);
   const { equivalentAirspeed: ve_kt }: Numbers<MachNumberFromEquivalentInputs> = x;
-  const atMach1_kt = equivalentOfMach(1, pressureRatio(x.pressureAltitude));
-  if (ve_kt >= atMach1_kt) refuseSupersonic('equivalentAirspeed', ve_kt, equivalentBound, atMach1_kt);
-  return (ve_kt / atMach1_kt) as Ratio;
+  return machOfEquivalent(ve_kt, pressureRatio(x.pressureAltitude)) as Ratio;
 }
 
 /**
@@ -126,7 +114,5 @@ export function machNumberFromTrue(x: MachNumberFromTrueInputs): Ratio {
   demand('trueAirspeed', x.trueAirspeed, machNumberFromTrueDomain.trueAirspeed);
   demand('temperature', x.temperature, machNumberFromTrueDomain.temperature);
   const { trueAirspeed: v_kt }: Numbers<MachNumberFromTrueInputs> = x;
-  const a_kt: number = speedOfSound({ temperature: x.temperature });
-  if (v_kt >= a_kt) refuseSupersonic('trueAirspeed', v_kt, trueBound, a_kt);
-  return (v_kt / a_kt) as Ratio;
+  return machOfTrue(v_kt, x.temperature) as Ratio;
 }

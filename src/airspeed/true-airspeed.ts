@@ -1,4 +1,3 @@
-import { densityRatio, speedOfSound } from '../atmosphere/index.ts';
 import {
   type CalibratedAirspeed,
   type Celsius,
@@ -17,7 +16,13 @@ import {
   pressureAltitudeBound,
   temperatureBound,
 } from './airspeed-bounds.ts';
-import { machNumberFromCalibrated, machNumberFromEquivalent } from './mach-number.ts';
+import {
+  densityRatioAt,
+  machBelow1OfCalibrated,
+  machOfEquivalent,
+  pressureRatio,
+  soundAt_kt,
+} from './compressible-flow.ts';
 
 /** Inputs of {@link trueAirspeed}. */
 export interface TrueAirspeedInputs {
@@ -78,8 +83,10 @@ export const trueAirspeedFromMachDomain = {
  */
 export function trueAirspeed(x: TrueAirspeedInputs): TrueAirspeed {
   demand('temperature', x.temperature, trueAirspeedDomain.temperature);
-  const mach: number = machNumberFromCalibrated(x);
-  const a_kt: number = speedOfSound({ temperature: x.temperature });
+  demand('calibratedAirspeed', x.calibratedAirspeed, trueAirspeedDomain.calibratedAirspeed);
+  demand('pressureAltitude', x.pressureAltitude, trueAirspeedDomain.pressureAltitude);
+  const mach = machBelow1OfCalibrated(x.calibratedAirspeed, pressureRatio(x.pressureAltitude));
+  const a_kt = soundAt_kt(x.temperature);
   return (mach * a_kt) as TrueAirspeed;
 }
 
@@ -100,9 +107,13 @@ export function trueAirspeed(x: TrueAirspeedInputs): TrueAirspeed {
  * trueAirspeedFromEquivalent({ equivalentAirspeed: keas(248.096), pressureAltitude: ftPA(10000), temperature: degC(-4.812) }) // ≈ 288.702 ± 0.001
  */
 export function trueAirspeedFromEquivalent(x: TrueAirspeedFromEquivalentInputs): TrueAirspeed {
-  machNumberFromEquivalent(x);
-  const { equivalentAirspeed: ve_kt }: Numbers<TrueAirspeedFromEquivalentInputs> = x;
-  const sigma: number = densityRatio(x);
+  demand('equivalentAirspeed', x.equivalentAirspeed, trueAirspeedFromEquivalentDomain.equivalentAirspeed);
+  demand('pressureAltitude', x.pressureAltitude, trueAirspeedFromEquivalentDomain.pressureAltitude);
+  const { equivalentAirspeed: ve_kt, temperature: t_degC }: Numbers<TrueAirspeedFromEquivalentInputs> = x;
+  const delta = pressureRatio(x.pressureAltitude);
+  machOfEquivalent(ve_kt, delta);
+  demand('temperature', x.temperature, trueAirspeedFromEquivalentDomain.temperature);
+  const sigma = densityRatioAt(delta, t_degC);
   return (ve_kt / Math.sqrt(sigma)) as TrueAirspeed;
 }
 
@@ -123,6 +134,6 @@ export function trueAirspeedFromMach(x: TrueAirspeedFromMachInputs): TrueAirspee
   demand('machNumber', x.machNumber, trueAirspeedFromMachDomain.machNumber);
   demand('temperature', x.temperature, trueAirspeedFromMachDomain.temperature);
   const { machNumber: mach }: Numbers<TrueAirspeedFromMachInputs> = x;
-  const a_kt: number = speedOfSound({ temperature: x.temperature });
+  const a_kt = soundAt_kt(x.temperature);
   return (mach * a_kt) as TrueAirspeed;
 }

@@ -13,7 +13,7 @@ import { ratioOfDensity } from './density-law.ts';
 import { epsilon } from './humid-air-constants.ts';
 import { airPressure, airTemperature, boltonTemperature, humidAirTemperature } from './standard-atmosphere-bounds.ts';
 import { R_JPerKgK, Ti_K } from './standard-atmosphere-constants.ts';
-import { saturationVapourPressure } from './vapour-pressure.ts';
+import { vapourPressureOver_hPa } from './vapour-pressure.ts';
 
 /** Inputs of {@link airDensity}. */
 export interface AirDensityInputs {
@@ -98,7 +98,7 @@ export function humidAirDensity(x: HumidAirDensityInputs): KilogramsPerCubicMetr
     const range = { unit, min, max: t_degC, source: 'a dew point is not above the temperature' };
     throw new DomainError({ code: 'inconsistent', parameter: 'dewPoint', received: td_degC, ...range });
   }
-  const e_hPa: number = saturationVapourPressure({ temperature: x.dewPoint });
+  const e_hPa = vapourPressureOver_hPa(td_degC);
   const dryEquivalent_hPa = p_hPa - (1 - epsilon) * e_hPa;
   return ((100 * dryEquivalent_hPa) / (R_JPerKgK * (t_degC + Ti_K))) as KilogramsPerCubicMetre;
 }
@@ -122,7 +122,7 @@ export function humidDensityRatio(x: HumidDensityRatioInputs): Ratio {
   demand('temperature', x.temperature, humidDensityRatioDomain.temperature);
   demand('relativeHumidity', x.relativeHumidity, humidDensityRatioDomain.relativeHumidity);
   const { pressure: p_hPa, temperature: t_degC, relativeHumidity: u_percent }: Numbers<HumidDensityRatioInputs> = x;
-  const es_hPa: number = saturationVapourPressure({ temperature: x.temperature });
+  const es_hPa = vapourPressureOver_hPa(t_degC);
   const dryEquivalent_hPa = p_hPa - (1 - epsilon) * (u_percent / 100) * es_hPa;
   return ratioOfDensity(dryEquivalent_hPa, t_degC + Ti_K) as Ratio;
 }

@@ -1,5 +1,12 @@
-import { type Domain, demand, type Elevation, type InchesOfMercury, type Numbers } from '../units/index.ts';
-import { demandLikelyQnh } from './likely-qnh.ts';
+import {
+  type Domain,
+  demand,
+  type Elevation,
+  hectopascalsFromInchesOfMercury,
+  type InchesOfMercury,
+  type Numbers,
+} from '../units/index.ts';
+import { demandLikelyQnh, isPlainlyLikely } from './likely-qnh.ts';
 import { elevationOfAerodrome } from './standard-atmosphere-bounds.ts';
 
 // Altimeter settings of the automatic weather stations of the United States. They are not the form of ICAO.
@@ -49,8 +56,11 @@ const perFoot = 1.313e-5;
  * altimeterSettingAsos({ stationPressure: inHg(28), stationElevation: ftElevation(1000) }) // ≈ 29.0426 ± 0.0001
  */
 export function altimeterSettingAsos(x: AutomaticAltimeterSettingInputs): InchesOfMercury {
-  const { p_inHg, station_ft } = demandStation(x);
-  return ((p_inHg ** exponent + perFoot * station_ft) ** 5.255) as InchesOfMercury;
+  demandStation(x);
+  const { stationPressure: p_inHg, stationElevation: station_ft }: Numbers<AutomaticAltimeterSettingInputs> = x;
+  const a_inHg = (p_inHg ** exponent + perFoot * station_ft) ** 5.255;
+  demandLikelySetting(a_inHg, p_inHg, station_ft);
+  return a_inHg as InchesOfMercury;
 }
 
 /**
@@ -68,8 +78,11 @@ export function altimeterSettingAsos(x: AutomaticAltimeterSettingInputs): Inches
  * altimeterSettingAwos({ stationPressure: inHg(28), stationElevation: ftElevation(0) }) // ≈ 28 ± 1e-9
  */
 export function altimeterSettingAwos(x: AutomaticAltimeterSettingInputs): InchesOfMercury {
-  const { p_inHg, station_ft } = demandStation(x);
-  return ((p_inHg ** exponent + perFoot * station_ft) ** (1 / exponent)) as InchesOfMercury;
+  demandStation(x);
+  const { stationPressure: p_inHg, stationElevation: station_ft }: Numbers<AutomaticAltimeterSettingInputs> = x;
+  const a_inHg = (p_inHg ** exponent + perFoot * station_ft) ** (1 / exponent);
+  demandLikelySetting(a_inHg, p_inHg, station_ft);
+  return a_inHg as InchesOfMercury;
 }
 
 /**
@@ -92,10 +105,12 @@ export function stationPressureAwos(x: StationPressureAwosInputs): InchesOfMercu
   return ((a_inHg ** exponent - perFoot * station_ft) ** (1 / exponent)) as InchesOfMercury;
 }
 
-function demandStation(x: AutomaticAltimeterSettingInputs): { p_inHg: number; station_ft: number } {
+function demandStation(x: AutomaticAltimeterSettingInputs): void {
   demand('stationPressure', x.stationPressure, automaticAltimeterSettingDomain.stationPressure);
   demand('stationElevation', x.stationElevation, automaticAltimeterSettingDomain.stationElevation);
-  const { stationPressure: p_inHg, stationElevation: station_ft }: Numbers<AutomaticAltimeterSettingInputs> = x;
+}
+
+function demandLikelySetting(a_inHg: number, p_inHg: number, station_ft: number): void {
+  if (isPlainlyLikely(hectopascalsFromInchesOfMercury(a_inHg as InchesOfMercury))) return;
   demandLikelyQnh('stationPressure', p_inHg, 'inHg', station_ft);
-  return { p_inHg, station_ft };
 }

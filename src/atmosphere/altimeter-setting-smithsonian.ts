@@ -4,10 +4,11 @@ import {
   type ElevationInMetres,
   elevationFromMetres,
   type Hectopascals,
+  hectopascalsFromInchesOfMercury,
   type InchesOfMercury,
   type Numbers,
 } from '../units/index.ts';
-import { demandLikelyQnh } from './likely-qnh.ts';
+import { demandLikelyQnh, isPlainlyLikely } from './likely-qnh.ts';
 import { likelyQnh, pressureAtAerodrome } from './standard-atmosphere-bounds.ts';
 
 // Altimeter settings after the Smithsonian tables of 1951, which the weather services of the United States used for
@@ -73,8 +74,9 @@ const n = 0.1902595366409528;
  * altimeterSettingSmithsonian({ stationPressure: hPa(954.639265), stationElevation: mElevation(500) }) // ≈ 1013 ± 0.001
  */
 export function altimeterSettingSmithsonian(x: AltimeterSettingInputs): Hectopascals {
-  const { p_hPa, station_m } = demandStation(x);
-  return raised(p_hPa - 0.3, lowering(station_m), n) as Hectopascals;
+  demandStation(x);
+  const { stationPressure: p_hPa, stationElevation: station_m }: Numbers<AltimeterSettingInputs> = x;
+  return likely(raised(p_hPa - 0.3, lowering_hPanPerM * station_m, n), x);
 }
 
 /**
@@ -95,7 +97,7 @@ export function stationPressureSmithsonian(x: StationPressureSmithsonianInputs):
   demand('altimeterSetting', x.altimeterSetting, stationPressureSmithsonianDomain.altimeterSetting);
   demand('stationElevation', x.stationElevation, stationPressureSmithsonianDomain.stationElevation);
   const { altimeterSetting: a_hPa, stationElevation: station_m }: Numbers<StationPressureSmithsonianInputs> = x;
-  return ((a_hPa ** n - lowering(station_m)) ** (1 / n) + 0.3) as Hectopascals;
+  return ((a_hPa ** n - lowering_hPanPerM * station_m) ** (1 / n) + 0.3) as Hectopascals;
 }
 
 /**
@@ -115,8 +117,9 @@ export function stationPressureSmithsonian(x: StationPressureSmithsonianInputs):
  * altimeterSettingNoaa({ stationPressure: hPa(954.639), stationElevation: mElevation(500) }) // ≈ 1012.99 ± 0.01
  */
 export function altimeterSettingNoaa(x: AltimeterSettingInputs): Hectopascals {
-  const { p_hPa, station_m } = demandStation(x);
-  return raised(p_hPa - 0.3, 8.42288069e-5 * station_m, 0.190284) as Hectopascals;
+  demandStation(x);
+  const { stationPressure: p_hPa, stationElevation: station_m }: Numbers<AltimeterSettingInputs> = x;
+  return likely(raised(p_hPa - 0.3, 8.42288069e-5 * station_m, 0.190284), x);
 }
 
 /**
@@ -136,8 +139,9 @@ export function altimeterSettingNoaa(x: AltimeterSettingInputs): Hectopascals {
  * altimeterSettingMadis({ stationPressure: hPa(954.639), stationElevation: mElevation(500) }) // ≈ 1012.96 ± 0.01
  */
 export function altimeterSettingMadis(x: AltimeterSettingInputs): Hectopascals {
-  const { p_hPa, station_m } = demandStation(x);
-  return raised(p_hPa - 0.3, 8.4184960528e-5 * station_m, 0.190284) as Hectopascals;
+  demandStation(x);
+  const { stationPressure: p_hPa, stationElevation: station_m }: Numbers<AltimeterSettingInputs> = x;
+  return likely(raised(p_hPa - 0.3, 8.4184960528e-5 * station_m, 0.190284), x);
 }
 
 /**
@@ -160,24 +164,30 @@ export function altimeterSettingIom19(x: AltimeterSettingIom19Inputs): InchesOfM
   demand('stationPressure', x.stationPressure, altimeterSettingIom19Domain.stationPressure);
   demand('stationElevation', x.stationElevation, altimeterSettingIom19Domain.stationElevation);
   const { stationPressure: p_inHg, stationElevation: station_m }: Numbers<AltimeterSettingIom19Inputs> = x;
-  demandLikelyQnh('stationPressure', p_inHg, 'inHg', elevationFromMetres(x.stationElevation));
-  return raised(p_inHg - 0.01, 4.30899e-5 * station_m, 0.190284) as InchesOfMercury;
+  const a_inHg = raised(p_inHg - 0.01, 4.30899e-5 * station_m, 0.190284) as InchesOfMercury;
+  if (!isPlainlyLikely(hectopascalsFromInchesOfMercury(a_inHg))) {
+    demandLikelyQnh('stationPressure', p_inHg, 'inHg', elevationFromMetres(x.stationElevation));
+  }
+  return a_inHg;
 }
 
-/** (P0^n a/T0) Hs, in hPa^n. */
-function lowering(station_m: number): number {
-  return ((1013.25 ** n * 0.0065) / 288) * station_m;
-}
+/** P0^n a/T0, in hPa^n for each metre: 1013.25^n × 0.0065/288, written out so that no power is taken for a constant. */
+const lowering_hPanPerM = 0.00008421454738121187;
 
 /** p (1 + r/p^n)^(1/n). */
 function raised(p: number, r: number, exponent: number): number {
   return p * (1 + r / p ** exponent) ** (1 / exponent);
 }
 
-function demandStation(x: AltimeterSettingInputs): { p_hPa: number; station_m: number } {
+function demandStation(x: AltimeterSettingInputs): void {
   demand('stationPressure', x.stationPressure, altimeterSettingDomain.stationPressure);
   demand('stationElevation', x.stationElevation, altimeterSettingDomain.stationElevation);
-  const { stationPressure: p_hPa, stationElevation: station_m }: Numbers<AltimeterSettingInputs> = x;
-  demandLikelyQnh('stationPressure', p_hPa, 'hPa', elevationFromMetres(x.stationElevation));
-  return { p_hPa, station_m };
+}
+
+/** The setting, if the pressure that it was found from is likely at its elevation. */
+function likely(setting_hPa: number, x: AltimeterSettingInputs): Hectopascals {
+  if (!isPlainlyLikely(setting_hPa)) {
+    demandLikelyQnh('stationPressure', x.stationPressure, 'hPa', elevationFromMetres(x.stationElevation));
+  }
+  return setting_hPa as Hectopascals;
 }

@@ -6,8 +6,19 @@ import {
   type Numbers,
   type PressureAltitude,
 } from '../units/index.ts';
-import { demandLikelyQnh, demandPressureAltitudeOfLikelyQnh } from './likely-qnh.ts';
-import { pressureLower_hPa, pressureOfAltitude_hPa } from './pressure-law.ts';
+import {
+  demandLikelyQnh,
+  demandPressureAltitudeOfLikelyQnh,
+  hasPlainlyLikelyRoot,
+  isPlainlyLikely,
+} from './likely-qnh.ts';
+import {
+  pressureLower_hPa,
+  pressureOfAltitude_hPa,
+  pressureOfRoot_hPa,
+  rootLower,
+  rootOfPressure,
+} from './pressure-law.ts';
 import {
   elevationOfAerodrome,
   likelyQnh,
@@ -127,8 +138,9 @@ export function qnhFromQfe(x: QnhFromQfeInputs): Hectopascals {
   demand('qfe', x.qfe, qnhFromQfeDomain.qfe);
   demand('elevation', x.elevation, qnhFromQfeDomain.elevation);
   const { qfe: qfe_hPa, elevation: elevation_ft }: Numbers<QnhFromQfeInputs> = x;
-  demandLikelyQnh('qfe', qfe_hPa, 'hPa', elevation_ft);
-  return pressureLower_hPa(qfe_hPa, elevation_ft) as Hectopascals;
+  const qnh_hPa = pressureLower_hPa(qfe_hPa, elevation_ft);
+  if (!isPlainlyLikely(qnh_hPa)) demandLikelyQnh('qfe', qfe_hPa, 'hPa', elevation_ft);
+  return qnh_hPa as Hectopascals;
 }
 
 /**
@@ -170,8 +182,9 @@ export function qfeFromQnh(x: QfeFromQnhInputs): Hectopascals {
 export function qnhFromStationPressure(x: QnhFromStationPressureInputs): Hectopascals {
   demandStation(x);
   const { stationPressure: p_hPa, stationElevation: station_ft }: Numbers<QnhFromStationPressureInputs> = x;
-  demandLikelyQnh('stationPressure', p_hPa, 'hPa', station_ft);
-  return pressureLower_hPa(p_hPa, station_ft) as Hectopascals;
+  const qnh_hPa = pressureLower_hPa(p_hPa, station_ft);
+  if (!isPlainlyLikely(qnh_hPa)) demandLikelyQnh('stationPressure', p_hPa, 'hPa', station_ft);
+  return qnh_hPa as Hectopascals;
 }
 
 /**
@@ -219,8 +232,11 @@ export function qfeFromStationPressure(x: QfeFromStationPressureInputs): Hectopa
     stationElevation: station_ft,
     elevation: elevation_ft,
   }: Numbers<QfeFromStationPressureInputs> = x;
-  demandLikelyQnh('stationPressure', p_hPa, 'hPa', station_ft);
-  return pressureLower_hPa(p_hPa, station_ft - elevation_ft) as Hectopascals;
+  const root = rootOfPressure(p_hPa);
+  if (!hasPlainlyLikelyRoot(rootLower(root, station_ft))) {
+    demandLikelyQnh('stationPressure', p_hPa, 'hPa', station_ft);
+  }
+  return pressureOfRoot_hPa(rootLower(root, station_ft - elevation_ft)) as Hectopascals;
 }
 
 /**
@@ -247,8 +263,9 @@ export function stationPressureFromQfe(x: StationPressureFromQfeInputs): Hectopa
     elevation: elevation_ft,
     stationElevation: station_ft,
   }: Numbers<StationPressureFromQfeInputs> = x;
-  demandLikelyQnh('qfe', qfe_hPa, 'hPa', elevation_ft);
-  return pressureLower_hPa(qfe_hPa, elevation_ft - station_ft) as Hectopascals;
+  const root = rootOfPressure(qfe_hPa);
+  if (!hasPlainlyLikelyRoot(rootLower(root, elevation_ft))) demandLikelyQnh('qfe', qfe_hPa, 'hPa', elevation_ft);
+  return pressureOfRoot_hPa(rootLower(root, elevation_ft - station_ft)) as Hectopascals;
 }
 
 /**
@@ -271,8 +288,9 @@ export function qnhFromPressureAltitude(x: QnhFromPressureAltitudeInputs): Hecto
   demand('pressureAltitude', x.pressureAltitude, qnhFromPressureAltitudeDomain.pressureAltitude);
   demand('elevation', x.elevation, qnhFromPressureAltitudeDomain.elevation);
   const { pressureAltitude: altitude_ft, elevation: elevation_ft }: Numbers<QnhFromPressureAltitudeInputs> = x;
-  demandPressureAltitudeOfLikelyQnh(altitude_ft, elevation_ft);
-  return pressureOfAltitude_hPa(altitude_ft - elevation_ft) as Hectopascals;
+  const qnh_hPa = pressureOfAltitude_hPa(altitude_ft - elevation_ft);
+  if (!isPlainlyLikely(qnh_hPa)) demandPressureAltitudeOfLikelyQnh(altitude_ft, elevation_ft);
+  return qnh_hPa as Hectopascals;
 }
 
 function demandStation(x: QnhFromStationPressureInputs): void {

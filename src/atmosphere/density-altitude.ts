@@ -8,9 +8,9 @@ import {
   type Ratio,
 } from '../units/index.ts';
 import { altitudeOfDensity_ft, ratioOfDensity } from './density-law.ts';
+import { pressureOfAltitude_hPa } from './pressure-law.ts';
 import { airTemperature, lowerTroposphere, troposphere } from './standard-atmosphere-bounds.ts';
 import { Ti_K } from './standard-atmosphere-constants.ts';
-import { standardPressure } from './standard-pressure.ts';
 
 /** Inputs of {@link densityRatio}. */
 export interface DensityRatioInputs {
@@ -55,8 +55,8 @@ export const densityAltitudeDomain = {
 export function densityRatio(x: DensityRatioInputs): Ratio {
   demand('pressureAltitude', x.pressureAltitude, densityRatioDomain.pressureAltitude);
   demand('temperature', x.temperature, densityRatioDomain.temperature);
-  const { temperature: t_degC }: Numbers<DensityRatioInputs> = x;
-  const p_hPa: number = standardPressure({ pressureAltitude: x.pressureAltitude });
+  const { pressureAltitude: altitude_ft, temperature: t_degC }: Numbers<DensityRatioInputs> = x;
+  const p_hPa = pressureOfAltitude_hPa(altitude_ft);
   const T_K = t_degC + Ti_K;
   return ratioOfDensity(p_hPa, T_K) as Ratio;
 }
@@ -79,6 +79,7 @@ export function densityRatio(x: DensityRatioInputs): Ratio {
 export function densityAltitude(x: DensityAltitudeInputs): DensityAltitude {
   demand('pressureAltitude', x.pressureAltitude, densityAltitudeDomain.pressureAltitude);
   demand('temperature', x.temperature, densityAltitudeDomain.temperature);
-  const sigma: number = densityRatio(x);
+  const { pressureAltitude: altitude_ft, temperature: t_degC }: Numbers<DensityAltitudeInputs> = x;
+  const sigma = ratioOfDensity(pressureOfAltitude_hPa(altitude_ft), t_degC + Ti_K);
   return altitudeOfDensity_ft(sigma) as DensityAltitude;
 }

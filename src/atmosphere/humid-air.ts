@@ -9,10 +9,10 @@ import {
 } from '../units/index.ts';
 import { altitudeOfDensity_ft, ratioOfDensity } from './density-law.ts';
 import { epsilon } from './humid-air-constants.ts';
+import { pressureOfAltitude_hPa } from './pressure-law.ts';
 import { boltonTemperature, humidAirTemperature, lowerTroposphere } from './standard-atmosphere-bounds.ts';
 import { Ti_K } from './standard-atmosphere-constants.ts';
-import { standardPressure } from './standard-pressure.ts';
-import { saturationVapourPressure } from './vapour-pressure.ts';
+import { vapourPressureOver_hPa } from './vapour-pressure.ts';
 
 /** Inputs of {@link virtualTemperature} and {@link humidDensityAltitude}. */
 export interface HumidAirInputs {
@@ -47,12 +47,9 @@ export const humidAirDomain = {
  */
 export function virtualTemperature(x: HumidAirInputs): Celsius {
   demandHumidAir(x);
-  const { temperature: t_degC }: Numbers<HumidAirInputs> = x;
-  const T_K = t_degC + Ti_K;
-  const p_hPa: number = standardPressure({ pressureAltitude: x.pressureAltitude });
-  const e_hPa: number = saturationVapourPressure({ temperature: x.dewPoint });
-  const Tv_K = T_K / (1 - (1 - epsilon) * (e_hPa / p_hPa));
-  return (Tv_K - Ti_K) as Celsius;
+  const { pressureAltitude: altitude_ft, temperature: t_degC, dewPoint: td_degC }: Numbers<HumidAirInputs> = x;
+  const p_hPa = pressureOfAltitude_hPa(altitude_ft);
+  return virtual_degC(t_degC, vapourPressureOver_hPa(td_degC), p_hPa) as Celsius;
 }
 
 /**
@@ -73,10 +70,18 @@ export function virtualTemperature(x: HumidAirInputs): Celsius {
  * humidDensityAltitude({ pressureAltitude: ftPA(5000), temperature: degC(30), dewPoint: degC(15) }) // ≈ 8048.6 ± 0.1
  */
 export function humidDensityAltitude(x: HumidAirInputs): DensityAltitude {
-  const tv_degC: number = virtualTemperature(x);
-  const p_hPa: number = standardPressure({ pressureAltitude: x.pressureAltitude });
+  demandHumidAir(x);
+  const { pressureAltitude: altitude_ft, temperature: t_degC, dewPoint: td_degC }: Numbers<HumidAirInputs> = x;
+  const p_hPa = pressureOfAltitude_hPa(altitude_ft);
+  const tv_degC = virtual_degC(t_degC, vapourPressureOver_hPa(td_degC), p_hPa);
   const sigma = ratioOfDensity(p_hPa, tv_degC + Ti_K);
   return altitudeOfDensity_ft(sigma) as DensityAltitude;
+}
+
+function virtual_degC(t_degC: number, e_hPa: number, p_hPa: number): number {
+  const T_K = t_degC + Ti_K;
+  const Tv_K = T_K / (1 - (1 - epsilon) * (e_hPa / p_hPa));
+  return Tv_K - Ti_K;
 }
 
 function demandHumidAir(x: HumidAirInputs): void {

@@ -1,6 +1,6 @@
 import { type Celsius, type Domain, DomainError, demand, type Numbers, type Percent } from '../units/index.ts';
 import { boltonTemperature, humidAirTemperature } from './standard-atmosphere-bounds.ts';
-import { saturationVapourPressure } from './vapour-pressure.ts';
+import { vapourPressureOver_hPa } from './vapour-pressure.ts';
 
 /** Inputs of {@link relativeHumidity}. */
 export interface RelativeHumidityInputs {
@@ -51,8 +51,8 @@ export function relativeHumidity(x: RelativeHumidityInputs): Percent {
     const range = { unit, min, max: temperature, source };
     throw new DomainError({ code: 'inconsistent', parameter: 'dewPoint', received: td_degC, ...range });
   }
-  const e_hPa: number = saturationVapourPressure({ temperature: x.dewPoint });
-  const es_hPa: number = saturationVapourPressure({ temperature: x.temperature });
+  const e_hPa = vapourPressureOver_hPa(td_degC);
+  const es_hPa = vapourPressureOver_hPa(temperature);
   return ((100 * e_hPa) / es_hPa) as Percent;
 }
 

@@ -5,6 +5,20 @@ import { likelyQnh } from './standard-atmosphere-bounds.ts';
 // A pressure on the ground that stands for no QNH ever met is a wrong elevation, a wrong unit, or one kind of pressure in
 // the place of another.
 
+/**
+ * Whether a QNH is likely beyond doubt, and with it the pressure that it was found from; any form of the altimeter
+ * setting will do, since they differ by less than 2 hPa. Only nearer to the ends are the bounds at the elevation
+ * needed, which take four powers.
+ */
+export function isPlainlyLikely(qnh_hPa: number): boolean {
+  return qnh_hPa >= 852 && qnh_hPa <= 1083;
+}
+
+/** The same of the root (QNH/P0)^(R L/g0), whose ends are 0.96713 and 1.01310. */
+export function hasPlainlyLikelyRoot(root: number): boolean {
+  return root >= 0.9675 && root <= 1.0127;
+}
+
 /** Refuses a pressure at an elevation that stands for a QNH out of bounds. */
 export function demandLikelyQnh(parameter: string, value: number, unit: 'hPa' | 'inHg', elevation_ft: number): void {
   const inUnit = (p_hPa: number): number => (unit === 'hPa' ? p_hPa : inchesOfMercuryFromHectopascals(hPa(p_hPa)));

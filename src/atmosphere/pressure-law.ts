@@ -12,5 +12,20 @@ export function altitudeOfPressure_ft(p_hPa: number): number {
 
 /** Pressure in hPa of the standard troposphere so many feet lower (negative: higher) than where it is known. */
 export function pressureLower_hPa(p_hPa: number, lower_ft: number): number {
-  return P0_hPa * ((p_hPa / P0_hPa) ** (1 / pressureExponent) + (L_KPerFt * lower_ft) / T0_K) ** pressureExponent;
+  return pressureOfRoot_hPa(rootLower(rootOfPressure(p_hPa), lower_ft));
+}
+
+/** The root (p/P0)^(R L/g0) of a pressure, which rises evenly on the way down. */
+export function rootOfPressure(p_hPa: number): number {
+  return (p_hPa / P0_hPa) ** (1 / pressureExponent);
+}
+
+/** The root so many feet lower (negative: higher) than where it is known. */
+export function rootLower(root: number, lower_ft: number): number {
+  return root + (L_KPerFt * lower_ft) / T0_K;
+}
+
+/** The pressure in hPa that has the root. */
+export function pressureOfRoot_hPa(root: number): number {
+  return P0_hPa * root ** pressureExponent;
 }

@@ -34,16 +34,18 @@ export const kt_mPerS = 1852 / 3600;
 export interface Layer {
   readonly H_m: number;
   readonly T_K: number;
+  /** Follows from the layers below; written out so that no reading goes through them all. */
+  readonly p_hPa: number;
   readonly beta_KPerM: number;
 }
 
 /** The layers of the standard atmosphere; the lowest reaches down to −5 000 m, the highest up to 80 000 m. */
 export const layers: readonly [Layer, ...Layer[]] = [
-  { H_m: 0, T_K: 288.15, beta_KPerM: -0.0065 },
-  { H_m: 11000, T_K: 216.65, beta_KPerM: 0 },
-  { H_m: 20000, T_K: 216.65, beta_KPerM: 0.001 },
-  { H_m: 32000, T_K: 228.65, beta_KPerM: 0.0028 },
-  { H_m: 47000, T_K: 270.65, beta_KPerM: 0 },
-  { H_m: 51000, T_K: 270.65, beta_KPerM: -0.0028 },
-  { H_m: 71000, T_K: 214.65, beta_KPerM: -0.002 },
+  { H_m: 0, T_K: 288.15, p_hPa: P0_hPa, beta_KPerM: -0.0065 },
+  { H_m: 11000, T_K: 216.65, p_hPa: 226.32040095007793, beta_KPerM: 0 },
+  { H_m: 20000, T_K: 216.65, p_hPa: 54.748774242810455, beta_KPerM: 0.001 },
+  { H_m: 32000, T_K: 228.65, p_hPa: 8.680157766202152, beta_KPerM: 0.0028 },
+  { H_m: 47000, T_K: 270.65, p_hPa: 1.1090577336731011, beta_KPerM: 0 },
+  { H_m: 51000, T_K: 270.65, p_hPa: 0.6693852812117977, beta_KPerM: -0.0028 },
+  { H_m: 71000, T_K: 214.65, p_hPa: 0.03956392160396607, beta_KPerM: -0.002 },
 ];

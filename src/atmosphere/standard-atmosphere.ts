@@ -29,7 +29,7 @@ import {
   T0_K,
   Ti_K,
 } from './standard-atmosphere-constants.ts';
-import { altitudeOfPressure_m, density, standardAir } from './standard-atmosphere-layers.ts';
+import { altitudeOfPressure_m, density, layerAt, pressureIn, temperatureIn } from './standard-atmosphere-layers.ts';
 
 /** Inputs of {@link standardAtmosphere}. */
 export interface StandardAtmosphereInputs {
@@ -178,7 +178,9 @@ export function standardAtmosphereAtPressure(x: StandardAtmosphereAtPressureInpu
 }
 
 function standardAirAt(H_m: number): StandardAir {
-  const { T_K, p_hPa } = standardAir(H_m);
+  const layer = layerAt(H_m);
+  const T_K = temperatureIn(layer, H_m);
+  const p_hPa = pressureIn(layer, H_m);
   const rho_kgPerM3 = density(p_hPa, T_K);
   const mu_PaS = viscosity_PaS(T_K);
   const sigma = rho_kgPerM3 / rho0_kgPerM3;
@@ -194,10 +196,13 @@ function standardAirAt(H_m: number): StandardAir {
     pressureRatio: p_hPa / P0_hPa,
     densityRatio: sigma,
     rootOfDensityRatio: Math.sqrt(sigma),
-    viscosityRatio: mu_PaS / viscosity_PaS(T0_K),
+    viscosityRatio: mu_PaS / mu0_PaS,
   };
   return air as StandardAir;
 }
+
+/** What Sutherland's law gives at mean sea level, written out. */
+export const mu0_PaS = 0.00001789380278077583;
 
 /** Sutherland's law. */
 function viscosity_PaS(T_K: number): number {

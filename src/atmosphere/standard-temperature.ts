@@ -65,7 +65,7 @@ export function standardTemperature(x: StandardTemperatureInputs): Celsius {
 export function isaDeviation(x: IsaDeviationInputs): CelsiusDifference {
   demand('temperature', x.temperature, isaDeviationDomain.temperature);
   demand('pressureAltitude', x.pressureAltitude, isaDeviationDomain.pressureAltitude);
-  const { temperature: t_degC }: Numbers<IsaDeviationInputs> = x;
-  const standard_degC: number = standardTemperature({ pressureAltitude: x.pressureAltitude });
+  const { temperature: t_degC, pressureAltitude: altitude_ft }: Numbers<IsaDeviationInputs> = x;
+  const standard_degC = T0_K - L_KPerFt * altitude_ft - Ti_K;
   return (t_degC - standard_degC) as CelsiusDifference;
 }

@@ -61,8 +61,7 @@ export const relativeHumidityWmoDomain = {
  */
 export function saturationVapourPressureWmo(x: SaturationVapourPressureWmoInputs): Hectopascals {
   demand('temperature', x.temperature, saturationVapourPressureWmoDomain.temperature);
-  const { temperature: t_degC }: Numbers<SaturationVapourPressureWmoInputs> = x;
-  return (6.112 * Math.exp((17.62 * t_degC) / (t_degC + 243.12))) as Hectopascals;
+  return overWater_hPa(x.temperature) as Hectopascals;
 }
 
 /**
@@ -80,8 +79,9 @@ export function saturationVapourPressureWmo(x: SaturationVapourPressureWmoInputs
  */
 export function saturationVapourPressureOfMoistAirWmo(x: SaturationVapourPressureOfMoistAirWmoInputs): Hectopascals {
   demand('pressure', x.pressure, saturationVapourPressureOfMoistAirWmoDomain.pressure);
+  demand('temperature', x.temperature, saturationVapourPressureOfMoistAirWmoDomain.temperature);
   const { pressure: p_hPa }: Numbers<SaturationVapourPressureOfMoistAirWmoInputs> = x;
-  const e_hPa: number = saturationVapourPressureWmo({ temperature: x.temperature });
+  const e_hPa = overWater_hPa(x.temperature);
   return ((1.0016 + 3.15e-6 * p_hPa - 0.074 / p_hPa) * e_hPa) as Hectopascals;
 }
 
@@ -112,4 +112,8 @@ export function relativeHumidityWmo(x: RelativeHumidityWmoInputs): Percent {
     throw new DomainError({ code: 'inconsistent', parameter: 'mixingRatio', received: r, unit, min, max, source });
   }
   return ((100 * e_hPa) / ew_hPa) as Percent;
+}
+
+function overWater_hPa(t_degC: number): number {
+  return 6.112 * Math.exp((17.62 * t_degC) / (t_degC + 243.12));
 }

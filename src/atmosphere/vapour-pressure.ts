@@ -27,6 +27,10 @@ export const saturationVapourPressureDomain = {
 export function saturationVapourPressure(x: SaturationVapourPressureInputs): Hectopascals {
   demand('temperature', x.temperature, saturationVapourPressureDomain.temperature);
   const { temperature: t_degC }: Numbers<SaturationVapourPressureInputs> = x;
-  const e_hPa = 6.112 * Math.exp((17.67 * t_degC) / (t_degC + 243.5));
-  return e_hPa as Hectopascals;
+  return vapourPressureOver_hPa(t_degC) as Hectopascals;
+}
+
+/** The same on bare numbers, for formulas that have checked the temperature. */
+export function vapourPressureOver_hPa(t_degC: number): number {
+  return 6.112 * Math.exp((17.67 * t_degC) / (t_degC + 243.5));
 }

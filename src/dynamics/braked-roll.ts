@@ -87,17 +87,7 @@ export const brakedRollDomain = {
  * brakedRoll({ ...roll, brakingFriction: ratio(0.05), slope: percent(-6) }) // throws brakingFriction: 0.05 ratio is inconsistent with
  */
 export function brakedRoll(x: BrakedRollInputs): BrakedRoll {
-  demand('mass', x.mass, brakedRollDomain.mass);
-  demand('speed', x.speed, brakedRollDomain.speed);
-  demand('thrust', x.thrust, brakedRollDomain.thrust);
-  demand('wingArea', x.wingArea, brakedRollDomain.wingArea);
-  demand('density', x.density, brakedRollDomain.density);
-  demand('liftCoefficient', x.liftCoefficient, brakedRollDomain.liftCoefficient);
-  demand('dragCoefficient', x.dragCoefficient, brakedRollDomain.dragCoefficient);
-  demand('brakingFriction', x.brakingFriction, brakedRollDomain.brakingFriction);
-  demand('freeRollTime', x.freeRollTime, brakedRollDomain.freeRollTime);
-  demand('slope', x.slope, brakedRollDomain.slope);
-  demand('headwind', x.headwind, brakedRollDomain.headwind);
+  demandRanges(x);
   const { mass: m_kg, speed: v_kt, thrust: thrust_N, wingArea: s_m2 }: Numbers<BrakedRollInputs> = x;
   const { density: rho_kgPerM3, liftCoefficient: cl, dragCoefficient: cd }: Numbers<BrakedRollInputs> = x;
   const { brakingFriction: mu, freeRollTime: n_s }: Numbers<BrakedRollInputs> = x;
@@ -119,6 +109,21 @@ export function brakedRoll(x: BrakedRollInputs): BrakedRoll {
   const { airDistance_m, time_s } = speedChange(a_mps2, -b_perM, vw_mps, v_mps);
   const distance = n_s * (v_mps - vw_mps) + airDistance_m - vw_mps * time_s;
   return { distance, time: n_s + time_s } as BrakedRoll;
+}
+
+/** The checks apart from the motion: together they would be too long to be compiled into what calls them. */
+function demandRanges(x: BrakedRollInputs): void {
+  demand('mass', x.mass, brakedRollDomain.mass);
+  demand('speed', x.speed, brakedRollDomain.speed);
+  demand('thrust', x.thrust, brakedRollDomain.thrust);
+  demand('wingArea', x.wingArea, brakedRollDomain.wingArea);
+  demand('density', x.density, brakedRollDomain.density);
+  demand('liftCoefficient', x.liftCoefficient, brakedRollDomain.liftCoefficient);
+  demand('dragCoefficient', x.dragCoefficient, brakedRollDomain.dragCoefficient);
+  demand('brakingFriction', x.brakingFriction, brakedRollDomain.brakingFriction);
+  demand('freeRollTime', x.freeRollTime, brakedRollDomain.freeRollTime);
+  demand('slope', x.slope, brakedRollDomain.slope);
+  demand('headwind', x.headwind, brakedRollDomain.headwind);
 }
 
 /** Refuses a parameter that others narrow to less than its range. */

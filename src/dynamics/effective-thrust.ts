@@ -66,12 +66,17 @@ export function effectiveThrust(x: EffectiveThrustInputs): Newtons {
   const { rollingFriction: mu, slope: slope_percent, headwind: vw_kt }: Numbers<EffectiveThrustInputs> = x;
   if (vw_kt >= vlof_kt) refuseWindAboveLiftOff(vw_kt, vlof_kt);
   const theta_rad = Math.atan(slope_percent / 100);
-  const groundSpeed_mps = ((vlof_kt - vw_kt) * 1852) / 3600;
-  const acceleration_mps2 = groundSpeed_mps ** 2 / (2 * s_m);
+  const acceleration_mps2 = accelerationOfRoll_mps2(s_m, vlof_kt, vw_kt);
   return (m_kg * (acceleration_mps2 + g_mps2 * (mu * Math.cos(theta_rad) + Math.sin(theta_rad)))) as Newtons;
 }
 
-function refuseWindAboveLiftOff(received: number, max: number): never {
+/** The even acceleration that ends a roll at the lift-off speed. */
+export function accelerationOfRoll_mps2(s_m: number, vlof_kt: number, vw_kt: number): number {
+  const groundSpeed_mps = ((vlof_kt - vw_kt) * 1852) / 3600;
+  return groundSpeed_mps ** 2 / (2 * s_m);
+}
+
+export function refuseWindAboveLiftOff(received: number, max: number): never {
   const { unit, min } = effectiveThrustDomain.headwind;
   const source = 'the headwind is less than the lift-off speed';
   throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit, min, max, source });

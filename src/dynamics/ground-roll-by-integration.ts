@@ -1,5 +1,11 @@
 import { DomainError, type Numbers } from '../units/index.ts';
-import { demandGroundRoll, type GroundRoll, type GroundRollInputs, groundRollDomain } from './ground-roll.ts';
+import {
+  demandGroundRoll,
+  demandLiftOff,
+  type GroundRoll,
+  type GroundRollInputs,
+  groundRollDomain,
+} from './ground-roll.ts';
 import { standardGravity as g_mps2 } from './standard-gravity.ts';
 
 /** Where less of the greatest net force than this is left at either end, the integral is not to be had in steps. */
@@ -27,6 +33,7 @@ const agreement = 1e-10;
  */
 export function groundRollByIntegration(x: GroundRollInputs): GroundRoll {
   demandGroundRoll(x);
+  demandLiftOff(x, Math.atan(x.slope / 100));
   const { mass: m_kg, liftOffSpeed: vlof_kt, headwind: vw_kt, staticThrust: t0_N }: Numbers<GroundRollInputs> = x;
   const vlof_mps = (vlof_kt * 1852) / 3600;
   const vw_mps = (vw_kt * 1852) / 3600;

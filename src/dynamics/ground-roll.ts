@@ -108,6 +108,7 @@ export function groundRoll(x: GroundRollInputs): GroundRoll {
   }: Numbers<GroundRollInputs> = x;
   const { rollingFriction: mu, slope: slope_percent, headwind: vw_kt }: Numbers<GroundRollInputs> = x;
   const theta_rad = Math.atan(slope_percent / 100);
+  demandLiftOff(x, theta_rad);
   const vlof_mps = (vlof_kt * 1852) / 3600;
   const vw_mps = (vw_kt * 1852) / 3600;
   const a_mps2 = g_mps2 * (t0_N / (m_kg * g_mps2) - mu * Math.cos(theta_rad) - Math.sin(theta_rad));
@@ -116,7 +117,7 @@ export function groundRoll(x: GroundRollInputs): GroundRoll {
   return { distance: airDistance_m - vw_mps * time_s, time: time_s } as GroundRoll;
 }
 
-/** Refuses what is out of range, and what cannot lift off; the closed form and the integration share it. */
+/** Refuses what is out of range; the closed form and the integration share it. */
 export function demandGroundRoll(x: GroundRollInputs): void {
   demand('mass', x.mass, groundRollDomain.mass);
   demand('liftOffSpeed', x.liftOffSpeed, groundRollDomain.liftOffSpeed);
@@ -129,6 +130,10 @@ export function demandGroundRoll(x: GroundRollInputs): void {
   demand('rollingFriction', x.rollingFriction, groundRollDomain.rollingFriction);
   demand('slope', x.slope, groundRollDomain.slope);
   demand('headwind', x.headwind, groundRollDomain.headwind);
+}
+
+/** Refuses what cannot lift off from a slope of that angle. */
+export function demandLiftOff(x: GroundRollInputs, theta_rad: number): void {
   const {
     mass: m_kg,
     liftOffSpeed: vlof_kt,
@@ -141,9 +146,8 @@ export function demandGroundRoll(x: GroundRollInputs): void {
     liftCoefficient: cl,
     dragCoefficient: cd,
   }: Numbers<GroundRollInputs> = x;
-  const { rollingFriction: mu, slope: slope_percent, headwind: vw_kt }: Numbers<GroundRollInputs> = x;
+  const { rollingFriction: mu, headwind: vw_kt }: Numbers<GroundRollInputs> = x;
   if (vw_kt >= vlof_kt) refuse('headwind', vw_kt, undefined, vlof_kt, 'the headwind is less than the lift-off speed');
-  const theta_rad = Math.atan(slope_percent / 100);
   const weight_N = m_kg * g_mps2;
   // A tailwind above the lift-off speed is the greater airspeed of the two, and the harder one to overcome.
   const fastest_mps = (Math.max(vlof_kt, -vw_kt) * 1852) / 3600;

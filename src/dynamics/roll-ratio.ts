@@ -10,7 +10,7 @@ import {
   type Ratio,
   type TrueAirspeed,
 } from '../units/index.ts';
-import { effectiveThrust, effectiveThrustDomain } from './effective-thrust.ts';
+import { accelerationOfRoll_mps2, effectiveThrustDomain, refuseWindAboveLiftOff } from './effective-thrust.ts';
 import { standardGravity as g_mps2 } from './standard-gravity.ts';
 
 /** Inputs of {@link rollRatio}. */
@@ -107,6 +107,7 @@ export function rollRatio(x: RollRatioInputs): RollRatio {
   if (leastFriction > greatestFriction) refuse('leastFriction', leastFriction, greatestFriction, inOrder);
   if (otherLeastFriction > otherGreatestFriction)
     refuse('otherLeastFriction', otherLeastFriction, otherGreatestFriction, inOrder);
+  demandKnownRoll(x);
   const low = ratioWith(x, x.greatestFriction, x.otherLeastFriction);
   const high = ratioWith(x, x.leastFriction, x.otherGreatestFriction);
   if (low === undefined)
@@ -116,11 +117,31 @@ export function rollRatio(x: RollRatioInputs): RollRatio {
 
 const inOrder = 'the least is no more than the greatest';
 
+/** The checks of `effectiveThrust`, whose frictions have passed theirs. */
+function demandKnownRoll(x: RollRatioInputs): void {
+  demand('groundRoll', x.groundRoll, rollRatioDomain.groundRoll);
+  demand('mass', x.mass, rollRatioDomain.mass);
+  demand('liftOffSpeed', x.liftOffSpeed, rollRatioDomain.liftOffSpeed);
+  demand('slope', x.slope, rollRatioDomain.slope);
+  demand('headwind', x.headwind, rollRatioDomain.headwind);
+  const { liftOffSpeed: vlof_kt, headwind: vw_kt }: Numbers<RollRatioInputs> = x;
+  if (vw_kt >= vlof_kt) refuseWindAboveLiftOff(vw_kt, vlof_kt);
+}
+
+/** The thrust of the known roll with one friction, as `effectiveThrust` finds it. */
+function thrustOfKnownRoll_N(x: RollRatioInputs, mu: number): number {
+  const { groundRoll: s_m, mass: m_kg, liftOffSpeed: vlof_kt }: Numbers<RollRatioInputs> = x;
+  const { slope: slope_percent, headwind: vw_kt }: Numbers<RollRatioInputs> = x;
+  const theta_rad = Math.atan(slope_percent / 100);
+  const acceleration_mps2 = accelerationOfRoll_mps2(s_m, vlof_kt, vw_kt);
+  return m_kg * (acceleration_mps2 + g_mps2 * (mu * Math.cos(theta_rad) + Math.sin(theta_rad)));
+}
+
 /** The ratio for one pair of frictions; none when the other roll does not accelerate. */
-function ratioWith(x: RollRatioInputs, knownFriction: Ratio, otherFriction: Ratio): number | undefined {
+function ratioWith(x: RollRatioInputs, knownFriction: number, otherFriction: number): number | undefined {
   const { groundRoll: s_m, mass: m_kg, otherMass: otherMass_kg }: Numbers<RollRatioInputs> = x;
   const { liftOffSpeed: vlof_kt, otherHeadwind: vw_kt, otherSlope: slope_percent }: Numbers<RollRatioInputs> = x;
-  const thrust_N: number = effectiveThrust({ ...x, rollingFriction: knownFriction });
+  const thrust_N = thrustOfKnownRoll_N(x, knownFriction);
   const otherSpeed_kt = vlof_kt * Math.sqrt(otherMass_kg / m_kg);
   if (vw_kt >= otherSpeed_kt)
     refuse('otherHeadwind', vw_kt, otherSpeed_kt, 'the headwind is less than the lift-off speed');
@@ -134,7 +155,7 @@ function ratioWith(x: RollRatioInputs, knownFriction: Ratio, otherFriction: Rati
 
 /** The friction at which the other roll would not accelerate, taking the known one at its greatest. */
 function mostFriction(x: RollRatioInputs): number {
-  const thrust_N: number = effectiveThrust({ ...x, rollingFriction: x.greatestFriction });
+  const thrust_N = thrustOfKnownRoll_N(x, x.greatestFriction);
   const { otherMass: otherMass_kg, otherSlope: slope_percent }: Numbers<RollRatioInputs> = x;
   const theta_rad = Math.atan(slope_percent / 100);
   return (thrust_N / (otherMass_kg * g_mps2) - Math.sin(theta_rad)) / Math.cos(theta_rad);

@@ -3,6 +3,7 @@ import { fastestClimbing_mps } from './best-climb-speeds.ts';
 import {
   demandAboveStall,
   demandClimb,
+  demandThrustAndDrag,
   type ExcessThrust,
   excessThrust,
   type ThrustAndDragInputs,
@@ -43,6 +44,7 @@ export const bestAngleSpeedInWindDomain = {
  * bestAngleSpeedInWind({ ...climb, headwind: kt(30) }) // throws headwind: 30 kt is inconsistent with -100 to
  */
 export function bestAngleSpeedInWind(x: BestAngleSpeedInWindInputs): TrueAirspeed {
+  demandThrustAndDrag(x);
   const excess = excessThrust(x);
   demand('headwind', x.headwind, bestAngleSpeedInWindDomain.headwind);
   const { headwind: w_kt }: Numbers<BestAngleSpeedInWindInputs> = x;

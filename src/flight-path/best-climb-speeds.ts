@@ -2,6 +2,7 @@ import type { TrueAirspeed } from '../units/index.ts';
 import {
   demandAboveStall,
   demandClimb,
+  demandThrustAndDrag,
   type ExcessThrust,
   excessThrust,
   type ThrustAndDragInputs,
@@ -29,6 +30,7 @@ import {
  * bestAngleSpeed({ ...climb, stallSpeed: ktas(57) }) // throws stallSpeed: 57 ktas is inconsistent with 10 to 56.0
  */
 export function bestAngleSpeed(x: ThrustAndDragInputs): TrueAirspeed {
+  demandThrustAndDrag(x);
   const excess = excessThrust(x);
   demandClimb(excess);
   const { h_kgM3PerS4, k_kgPerM } = excess;
@@ -58,6 +60,7 @@ export function bestAngleSpeed(x: ThrustAndDragInputs): TrueAirspeed {
  * bestRateSpeed({ ...climb, stallSpeed: ktas(45) }) // ≈ 73.82 ± 0.01
  */
 export function bestRateSpeed(x: ThrustAndDragInputs): TrueAirspeed {
+  demandThrustAndDrag(x);
   const excess = excessThrust(x);
   demandClimb(excess);
   const v_mps = fastestClimbing_mps(excess);

@@ -6,7 +6,7 @@ import {
   type Numbers,
   type TrueAirspeed,
 } from '../units/index.ts';
-import { excessThrust, type ThrustAndDragInputs, thrustAndDragDomain } from './thrust-and-drag.ts';
+import { demandThrustAndDrag, excessThrust, type ThrustAndDragInputs, thrustAndDragDomain } from './thrust-and-drag.ts';
 
 /** Inputs of {@link rateFromThrust}. */
 export interface RateFromThrustInputs extends ThrustAndDragInputs {
@@ -39,8 +39,9 @@ export const rateFromThrustDomain = {
  * rateFromThrust({ ...climb, trueAirspeed: ktas(60) }) // ≈ 1009.8 ± 0.1
  */
 export function rateFromThrust(x: RateFromThrustInputs): FeetPerMinute {
-  const { t0_N, k_kgPerM, h_kgM3PerS4, weight_N, stall_mps } = excessThrust(x);
+  demandThrustAndDrag(x);
   demand('trueAirspeed', x.trueAirspeed, rateFromThrustDomain.trueAirspeed);
+  const { t0_N, k_kgPerM, h_kgM3PerS4, weight_N, stall_mps } = excessThrust(x);
   const { trueAirspeed: v_kt }: Numbers<RateFromThrustInputs> = x;
   const v_mps = (v_kt * 1852) / 3600;
   if (v_mps < stall_mps) refuseBelowStall(v_kt, x.stallSpeed);

@@ -57,16 +57,8 @@ export interface ExcessThrust {
 /** Standard acceleration of free fall. */
 const g_mps2 = 9.80665;
 
-/** The excess thrust of an aeroplane, its inputs held to their ranges. */
+/** The excess thrust of an aeroplane whose inputs have passed {@link demandThrustAndDrag}. */
 export function excessThrust(x: ThrustAndDragInputs): ExcessThrust {
-  demand('mass', x.mass, thrustAndDragDomain.mass);
-  demand('staticThrust', x.staticThrust, thrustAndDragDomain.staticThrust);
-  demand('thrustChange', x.thrustChange, thrustAndDragDomain.thrustChange);
-  demand('wingArea', x.wingArea, thrustAndDragDomain.wingArea);
-  demand('density', x.density, thrustAndDragDomain.density);
-  demand('zeroLiftDrag', x.zeroLiftDrag, thrustAndDragDomain.zeroLiftDrag);
-  demand('inducedDragFactor', x.inducedDragFactor, thrustAndDragDomain.inducedDragFactor);
-  demand('stallSpeed', x.stallSpeed, thrustAndDragDomain.stallSpeed);
   const { mass: m_kg, staticThrust: t0_N, thrustChange: a_kgPerM, wingArea: s_m2 }: Numbers<ThrustAndDragInputs> = x;
   const { density: rho_kgPerM3, zeroLiftDrag: cd0, inducedDragFactor: k }: Numbers<ThrustAndDragInputs> = x;
   const { stallSpeed: stall_kt }: Numbers<ThrustAndDragInputs> = x;
@@ -75,6 +67,18 @@ export function excessThrust(x: ThrustAndDragInputs): ExcessThrust {
   const h_kgM3PerS4 = (2 * k * weight_N ** 2) / (rho_kgPerM3 * s_m2);
   const stall_mps = (stall_kt * 1852) / 3600;
   return { t0_N, k_kgPerM: parasite_kgPerM - a_kgPerM, h_kgM3PerS4, weight_N, stall_mps };
+}
+
+/** The checks apart from the terms: together they would be too long to be compiled into what calls them. */
+export function demandThrustAndDrag(x: ThrustAndDragInputs): void {
+  demand('mass', x.mass, thrustAndDragDomain.mass);
+  demand('staticThrust', x.staticThrust, thrustAndDragDomain.staticThrust);
+  demand('thrustChange', x.thrustChange, thrustAndDragDomain.thrustChange);
+  demand('wingArea', x.wingArea, thrustAndDragDomain.wingArea);
+  demand('density', x.density, thrustAndDragDomain.density);
+  demand('zeroLiftDrag', x.zeroLiftDrag, thrustAndDragDomain.zeroLiftDrag);
+  demand('inducedDragFactor', x.inducedDragFactor, thrustAndDragDomain.inducedDragFactor);
+  demand('stallSpeed', x.stallSpeed, thrustAndDragDomain.stallSpeed);
 }
 
 /** Refuses thrust that does not exceed the drag at any speed: there is then no climb to choose a speed for. */

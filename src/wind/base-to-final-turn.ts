@@ -10,8 +10,8 @@ import {
   type Seconds,
   type TrueAirspeed,
 } from '../units/index.ts';
-import type { Circuit } from './circuit-leg.ts';
-import { bankFor, turnRadius, turnTime } from './turn.ts';
+import { type Circuit, circuits } from './circuit-leg.ts';
+import { bankFor, radiusOf_m, rateOf_degPerS } from './turn.ts';
 import { crosswind, headwind, startDistance, trueAirspeed } from './turn-in-wind-bounds.ts';
 
 /** The speed, the wind and the side of a base-to-final turn. */
@@ -92,9 +92,10 @@ export const baseToFinalBankDomain = {
 export function baseToFinalTurn(x: BaseToFinalTurnInputs): BaseToFinalTurn {
   demand('bank', x.bank, baseToFinalTurnDomain.bank);
   const { rx, ry, change_rad, acrossInRadii } = turnInWind(x);
-  const radius_m: number = turnRadius(x);
-  const headingChange = ((change_rad * 180) / Math.PI) as Degrees;
-  const time = turnTime({ ...x, headingChange });
+  const { trueAirspeed: v_kt, bank: bank_deg }: Numbers<BaseToFinalTurnInputs> = x;
+  const radius_m = radiusOf_m(v_kt, bank_deg);
+  const headingChange = (change_rad * 180) / Math.PI;
+  const time = headingChange / rateOf_degPerS(v_kt, bank_deg);
   const lateralDistance = radius_m * acrossInRadii;
   const distanceAlongRunway = radius_m * (Math.sqrt(1 - rx ** 2) + ry + rx * change_rad);
   const overshoot = lateralDistance - radius_m;
@@ -136,7 +137,7 @@ function turnInWind(x: TurnInWindInputs) {
   demand('trueAirspeed', x.trueAirspeed, trueAirspeed);
   demand('headwind', x.headwind, headwind);
   demand('crosswind', x.crosswind, crosswind);
-  demandWord('circuit', x.circuit, ['left', 'right'], 'the side of the turns');
+  demandWord('circuit', x.circuit, circuits, 'the side of the turns');
   demandTracks(x);
   const { trueAirspeed: v_kt, headwind: headwind_kt, crosswind: crosswind_kt }: Numbers<TurnInWindInputs> = x;
   const tailwindOnBase_kt = x.circuit === 'left' ? -crosswind_kt : crosswind_kt;

@@ -13,6 +13,9 @@ import {
 import type { Same } from './components.ts';
 import { onCompass, type WindTriangle, windTriangle } from './wind-triangle.ts';
 
+/** The sides of the turns of a circuit. */
+export const circuits = ['left', 'right'] as const;
+
 /** The side to which the turns of a circuit are made. */
 export type Circuit = 'left' | 'right';
 
@@ -92,16 +95,17 @@ const legNames: readonly CircuitLegName[] = ['upwind', 'crosswind', 'downwind', 
  */
 export function circuitLeg<N extends TrueDirection | MagneticDirection>(x: CircuitLegInputs<N>): CircuitLeg<N> {
   demandWord('leg', x.leg, legNames, 'the legs of a circuit');
-  demandWord('circuit', x.circuit, ['left', 'right'], 'the side of the turns');
+  demandWord('circuit', x.circuit, circuits, 'the side of the turns');
   demand('direction', x.direction, circuitLegDomain.direction);
   demand('length', x.length, circuitLegDomain.length);
   const { leg, from, speed, trueAirspeed } = x;
   const { direction: direction_deg, length: length_m }: Numbers<CircuitLegInputs> = x;
   const turned_deg = x.circuit === 'left' ? turnedToTheLeft[leg] : -turnedToTheLeft[leg];
   const track = onCompass(direction_deg + turned_deg) as Same<N>;
-  const triangle = windTriangle({ from, speed, track, trueAirspeed });
-  const groundSpeed_mps = (triangle.groundSpeed * 1852) / 3600;
-  return { leg, track, ...triangle, time: length_m / groundSpeed_mps } as CircuitLeg<N>;
+  const { windCorrectionAngle, drift, heading, groundSpeed } = windTriangle({ from, speed, track, trueAirspeed });
+  const groundSpeed_mps = (groundSpeed * 1852) / 3600;
+  const time = length_m / groundSpeed_mps;
+  return { leg, track, windCorrectionAngle, drift, heading, groundSpeed, time } as CircuitLeg<N>;
 }
 
 /**

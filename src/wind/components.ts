@@ -56,14 +56,8 @@ export function windComponents<N extends TrueDirection | MagneticDirection>(
   demand('speed', x.speed, windComponentsDomain.speed);
   demand('direction', x.direction, windComponentsDomain.direction);
   const { from, speed: speed_kt, direction }: Numbers<WindComponentsInputs> = x;
-  const { along, across } = windShares(from, direction);
-  const headwind = speed_kt * along;
-  const crosswind = speed_kt * across;
-  return { headwind, crosswind } as WindComponents;
-}
-
-/** The shares of a wind that lie along and across a direction, both in degrees against the same north. */
-export function windShares(from: number, direction: number): { readonly along: number; readonly across: number } {
   const angle_rad = ((from - direction) * Math.PI) / 180;
-  return { along: Math.cos(angle_rad), across: Math.sin(angle_rad) };
+  const headwind = speed_kt * Math.cos(angle_rad);
+  const crosswind = speed_kt * Math.sin(angle_rad);
+  return { headwind, crosswind } as WindComponents;
 }

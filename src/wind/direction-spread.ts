@@ -7,7 +7,7 @@ import {
   type Numbers,
   type TrueDirection,
 } from '../units/index.ts';
-import { type Same, windComponents, windComponentsDomain } from './components.ts';
+import { type Same, windComponentsDomain } from './components.ts';
 
 /** Inputs of {@link windComponentSpread}. */
 export interface WindComponentSpreadInputs<
@@ -67,25 +67,21 @@ export function windComponentSpread<N extends TrueDirection | MagneticDirection>
   demand('speed', x.speed, windComponentSpreadDomain.speed);
   demand('direction', x.direction, windComponentSpreadDomain.direction);
   const { from, halfWidth, speed: speed_kt, direction }: Numbers<WindComponentSpreadInputs> = x;
-  const first = at(from - halfWidth, speed_kt, direction);
-  const last = at(from + halfWidth, speed_kt, direction);
-  /** Whether the wind may blow from so many degrees to the right of the runway. */
-  const mayBlowFrom = (angle: number) => clockwise(from - halfWidth, direction + angle) <= 2 * halfWidth;
+  const first_rad = ((clockwise(0, from - halfWidth) - direction) * Math.PI) / 180;
+  const last_rad = ((clockwise(0, from + halfWidth) - direction) * Math.PI) / 180;
+  const firstHeadwind = speed_kt * Math.cos(first_rad);
+  const lastHeadwind = speed_kt * Math.cos(last_rad);
+  const firstCrosswind = speed_kt * Math.sin(first_rad);
+  const lastCrosswind = speed_kt * Math.sin(last_rad);
+  // How far beyond the first direction the wind would blow straight along or straight across the runway.
+  const begin = from - halfWidth;
+  const arc = 2 * halfWidth;
   return {
-    leastHeadwind: mayBlowFrom(180) ? 0 - speed_kt : Math.min(first.headwind, last.headwind),
-    greatestHeadwind: mayBlowFrom(0) ? speed_kt : Math.max(first.headwind, last.headwind),
-    leastCrosswind: mayBlowFrom(270) ? 0 - speed_kt : Math.min(first.crosswind, last.crosswind),
-    greatestCrosswind: mayBlowFrom(90) ? speed_kt : Math.max(first.crosswind, last.crosswind),
+    leastHeadwind: clockwise(begin, direction + 180) <= arc ? 0 - speed_kt : Math.min(firstHeadwind, lastHeadwind),
+    greatestHeadwind: clockwise(begin, direction) <= arc ? speed_kt : Math.max(firstHeadwind, lastHeadwind),
+    leastCrosswind: clockwise(begin, direction + 270) <= arc ? 0 - speed_kt : Math.min(firstCrosswind, lastCrosswind),
+    greatestCrosswind: clockwise(begin, direction + 90) <= arc ? speed_kt : Math.max(firstCrosswind, lastCrosswind),
   } as WindComponentSpread;
-}
-
-/** The components of a wind from an angle that may have left the compass circle. */
-function at(from: number, speed_kt: number, direction: number) {
-  return windComponents({
-    from: clockwise(0, from) as TrueDirection,
-    speed: speed_kt as Knots,
-    direction: direction as TrueDirection,
-  });
 }
 
 /** Degrees turned clockwise from one angle to another: 0 to below 360. */

@@ -105,13 +105,23 @@ function within(angle_deg: number, x: Numbers<WindLimits>): LargestWind {
   const across = Math.sin(angle_rad);
   let limitedBy: LargestWind['limitedBy'] = 'none';
   let speed = x.upTo;
-  const limit = (kind: 'crosswind' | 'tailwind' | 'headwind', limit_kt: number, share: number) => {
-    if (share <= noise || limit_kt / share > speed) return;
-    limitedBy = kind;
-    speed = limit_kt / share;
-  };
-  limit('crosswind', x.crosswindLimit, across);
-  limit('tailwind', x.tailwindLimit, -x.tailwindShare * ahead);
-  if (x.headwindLimit !== undefined) limit('headwind', x.headwindLimit, ahead);
+  if (isReached(x.crosswindLimit, across, speed)) {
+    limitedBy = 'crosswind';
+    speed = x.crosswindLimit / across;
+  }
+  const behind = -x.tailwindShare * ahead;
+  if (isReached(x.tailwindLimit, behind, speed)) {
+    limitedBy = 'tailwind';
+    speed = x.tailwindLimit / behind;
+  }
+  if (x.headwindLimit !== undefined && isReached(x.headwindLimit, ahead, speed)) {
+    limitedBy = 'headwind';
+    speed = x.headwindLimit / ahead;
+  }
   return limitedBy === 'none' ? { limitedBy } : ({ limitedBy, speed } as LargestWind);
+}
+
+/** Whether a wind of which this share counts reaches the limit at no more than the speed. */
+function isReached(limit_kt: number, share: number, speed_kt: number): boolean {
+  return share > noise && limit_kt / share <= speed_kt;
 }

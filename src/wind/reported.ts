@@ -7,7 +7,7 @@ import {
   type MagneticDirection,
   type TrueDirection,
 } from '../units/index.ts';
-import { type Same, windShares } from './components.ts';
+import type { Same } from './components.ts';
 
 /** Inputs of {@link reportedWindComponents}. */
 export interface ReportedWindInputs<N extends TrueDirection | MagneticDirection = TrueDirection | MagneticDirection> {
@@ -98,23 +98,25 @@ export function reportedWindComponents<N extends TrueDirection | MagneticDirecti
   if (gust_kt === 0) return calm as ReportedWindComponents;
   if (from === 'variable') return variableWind(speed_kt, gust_kt);
 
+  // One report stands against one north, and so does the runway; mean and gust blow from the same directions.
   const direction: number = x.direction;
-  const { along, across } = windShares(from, direction);
-  const headwind = speed_kt * along;
-  const headwindAtGust = gust_kt * along;
-  const crosswindAtGust = gust_kt * across;
-  let leastHeadwind = headwind;
-  let leastHeadwindAtGust = headwindAtGust;
-  let crosswindFromLeft = Math.max(0, -crosswindAtGust);
-  let crosswindFromRight = Math.max(0, crosswindAtGust);
+  const angle_rad = ((from - direction) * Math.PI) / 180;
+  const ahead = Math.cos(angle_rad);
+  const across = Math.sin(angle_rad);
+  let leastHeadwind = speed_kt * ahead;
+  let leastHeadwindAtGust = gust_kt * ahead;
+  let crosswindFromLeft = Math.max(0, -gust_kt * across);
+  let crosswindFromRight = Math.max(0, gust_kt * across);
   if (range !== undefined) {
-    for (const end of [range.from, range.to]) {
-      const shares = windShares(end, direction);
-      leastHeadwind = Math.min(leastHeadwind, speed_kt * shares.along);
-      leastHeadwindAtGust = Math.min(leastHeadwindAtGust, gust_kt * shares.along);
-      crosswindFromLeft = Math.max(crosswindFromLeft, -gust_kt * shares.across);
-      crosswindFromRight = Math.max(crosswindFromRight, gust_kt * shares.across);
-    }
+    const first_rad = ((range.from - direction) * Math.PI) / 180;
+    const last_rad = ((range.to - direction) * Math.PI) / 180;
+    const leastAhead = Math.min(ahead, Math.cos(first_rad), Math.cos(last_rad));
+    const firstAcross = Math.sin(first_rad);
+    const lastAcross = Math.sin(last_rad);
+    leastHeadwind = speed_kt * leastAhead;
+    leastHeadwindAtGust = gust_kt * leastAhead;
+    crosswindFromLeft = gust_kt * Math.max(0, -across, -firstAcross, -lastAcross);
+    crosswindFromRight = gust_kt * Math.max(0, across, firstAcross, lastAcross);
     // Between its ends a range is worst where the wind blows straight along or straight across the runway.
     const arc = clockwise(range.from, range.to);
     if (clockwise(range.from, direction + 180) <= arc) {
@@ -125,10 +127,10 @@ export function reportedWindComponents<N extends TrueDirection | MagneticDirecti
     if (clockwise(range.from, direction + 90) <= arc) crosswindFromRight = gust_kt;
   }
   return {
-    headwind,
+    headwind: speed_kt * ahead,
     crosswind: speed_kt * across,
-    headwindAtGust,
-    crosswindAtGust,
+    headwindAtGust: gust_kt * ahead,
+    crosswindAtGust: gust_kt * across,
     leastHeadwind,
     leastHeadwindAtGust,
     crosswindFromLeft,

@@ -83,8 +83,7 @@ export function turnRadius(x: TurnRadiusInputs): Metres {
   demand('trueAirspeed', x.trueAirspeed, turnRadiusDomain.trueAirspeed);
   demand('bank', x.bank, turnRadiusDomain.bank);
   const { trueAirspeed: v_kt, bank: bank_deg }: Numbers<TurnRadiusInputs> = x;
-  const v_mps = (v_kt * 1852) / 3600;
-  return (v_mps ** 2 / (g_mps2 * tangent(bank_deg))) as Metres;
+  return radiusOf_m(v_kt, bank_deg) as Metres;
 }
 
 /**
@@ -105,9 +104,7 @@ export function rateOfTurn(x: RateOfTurnInputs): DegreesPerSecond {
   demand('trueAirspeed', x.trueAirspeed, rateOfTurnDomain.trueAirspeed);
   demand('bank', x.bank, rateOfTurnDomain.bank);
   const { trueAirspeed: v_kt, bank: bank_deg }: Numbers<RateOfTurnInputs> = x;
-  const v_mps = (v_kt * 1852) / 3600;
-  const rate_radPerS = (g_mps2 * tangent(bank_deg)) / v_mps;
-  return ((rate_radPerS * 180) / Math.PI) as DegreesPerSecond;
+  return rateOf_degPerS(v_kt, bank_deg) as DegreesPerSecond;
 }
 
 /**
@@ -127,9 +124,8 @@ export function turnTime(x: TurnTimeInputs): Seconds {
   demand('trueAirspeed', x.trueAirspeed, turnTimeDomain.trueAirspeed);
   demand('bank', x.bank, turnTimeDomain.bank);
   demand('headingChange', x.headingChange, turnTimeDomain.headingChange);
-  const { headingChange: change_deg }: Numbers<TurnTimeInputs> = x;
-  const rate_degPerS: number = rateOfTurn(x);
-  return (change_deg / rate_degPerS) as Seconds;
+  const { trueAirspeed: v_kt, bank: bank_deg, headingChange: change_deg }: Numbers<TurnTimeInputs> = x;
+  return (change_deg / rateOf_degPerS(v_kt, bank_deg)) as Seconds;
 }
 
 /**
@@ -152,6 +148,19 @@ export function bankAroundPoint(x: BankAroundPointInputs): Degrees {
   demand('radius', x.radius, bankAroundPointDomain.radius);
   const { groundSpeed: v_kt, radius: radius_m }: Numbers<BankAroundPointInputs> = x;
   return bankFor(v_kt, radius_m) as Degrees;
+}
+
+/** The radius in m at which a speed turns with an angle of bank. */
+export function radiusOf_m(v_kt: number, bank_deg: number): number {
+  const v_mps = (v_kt * 1852) / 3600;
+  return v_mps ** 2 / (g_mps2 * tangent(bank_deg));
+}
+
+/** The rate in degrees per second at which a speed turns with an angle of bank. */
+export function rateOf_degPerS(v_kt: number, bank_deg: number): number {
+  const v_mps = (v_kt * 1852) / 3600;
+  const rate_radPerS = (g_mps2 * tangent(bank_deg)) / v_mps;
+  return (rate_radPerS * 180) / Math.PI;
 }
 
 /** The angle of bank in degrees with which a speed turns at a radius. */
