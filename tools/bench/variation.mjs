@@ -1,6 +1,7 @@
 // The variation: the first call at a place against the two evaluations of the model that it takes, and further dates.
-import { magneticVariation, variationAt } from 'groundroll/magnetism';
+
 import geomagnetism from 'geomagnetism';
+import { magneticVariation, variationAt } from 'groundroll/magnetism';
 import { interleaved, ratio, shares, spread } from './harness.mjs';
 
 export const gates = { firstCall: { most: 1.15, of: 'two of the model’s own' }, furtherDate_ns: { most: 50 } };

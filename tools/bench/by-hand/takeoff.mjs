@@ -28,7 +28,15 @@ const near = (value, limit) => Math.abs(value - limit) <= 1e-9 * Math.max(1, Mat
 function atMost(id, value, limit) {
   const shown = near(value, limit) ? limit : upwards(value, 1);
   const verdict = shown <= limit ? 'within' : 'outside';
-  return { id, verdict, value: shown, limit, margin: limit - shown, unroundedValue: value, unroundedMargin: limit - value };
+  return {
+    id,
+    verdict,
+    value: shown,
+    limit,
+    margin: limit - shown,
+    unroundedValue: value,
+    unroundedMargin: limit - value,
+  };
 }
 
 function atLeast(id, value, limit, perUnit) {
