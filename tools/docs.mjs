@@ -1,11 +1,13 @@
-// Builds the documentation into site/: first the pages of the formula register, then TypeDoc, then a look through the
-// result for equations that did not parse, dead links and links to other hosts.
+// Builds the documentation into site/: first the pages of the formula register and of the measured speed, then TypeDoc,
+// then a look through the result for equations that did not parse, dead links and links to other hosts.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import { writeRegisterPages } from './register-pages.mjs';
 import { siteFaults } from './site-links.mjs';
+import { writeSpeedPage } from './speed-page.mjs';
 
 await writeRegisterPages();
+writeSpeedPage();
 const { status } = spawnSync('node_modules/.bin/typedoc', ['--options', 'tools/typedoc.mjs', '--logLevel', 'Warn'], {
   stdio: 'inherit',
 });

@@ -4,8 +4,13 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { Comment, CommentTag, Converter, IndexEvent, KindRouter, PageEvent } from 'typedoc';
 
-const documentRoots = { guides: 'docs/guides', decisions: 'docs/decisions', register: '.cache/docs/register' };
-const groups = { guides: 'Guides', decisions: 'Decisions', register: 'Formula register' };
+const documentRoots = {
+  guides: 'docs/guides',
+  decisions: 'docs/decisions',
+  register: '.cache/docs/register',
+  measured: '.cache/docs/measured',
+};
+const groups = { guides: 'Guides', decisions: 'Decisions', register: 'Formula register', measured: 'Guides' };
 
 const posix = (file) => path.relative('.', file).split(path.sep).join('/');
 

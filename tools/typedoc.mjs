@@ -19,6 +19,7 @@ const topics = fs.readdirSync(register).filter((file) => file.endsWith('.md') &&
 const indexes = ['index.md', 'access.md', 'sources.md'];
 const documents = [
   ...inOrderOfLinks('docs/guides', 'the-job.md'),
+  '.cache/docs/measured/speed-figures.md',
   ...[...new Set([...indexes, ...topics.sort()])].map((file) => `${register}/${file}`),
   'docs/decisions/*.md',
   'DEVELOPERS.md',

@@ -35,6 +35,6 @@ export function correctedDistance(x: CorrectedDistanceInputs): Metres {
   demandEach('factors', x.factors, distanceFactorBound);
   demand('factors.length', x.factors.length, factorCountBound);
   let distance_m: number = x.distance;
-  for (const factor of x.factors) distance_m *= factor;
+  for (let i = 0; i < x.factors.length; i += 1) distance_m *= x.factors[i] as number;
   return distance_m as Metres;
 }

@@ -84,23 +84,21 @@ export function demandThrustAndDrag(x: ThrustAndDragInputs): void {
 /** Refuses thrust that does not exceed the drag at any speed: there is then no climb to choose a speed for. */
 export function demandClimb({ t0_N, k_kgPerM, h_kgM3PerS4 }: ExcessThrust): void {
   const least_N = 2 * Math.sqrt(k_kgPerM * h_kgM3PerS4);
-  if (t0_N > least_N) return;
+  if (t0_N <= least_N) refuseThrust(t0_N, least_N);
+}
+
+function refuseThrust(received: number, min: number): never {
   const { unit, max } = thrustAndDragDomain.staticThrust;
   const source = 'the thrust exceeds the drag at some speed';
-  throw new DomainError({
-    code: 'inconsistent',
-    parameter: 'staticThrust',
-    received: t0_N,
-    unit,
-    min: least_N,
-    max,
-    source,
-  });
+  throw new DomainError({ code: 'inconsistent', parameter: 'staticThrust', received, unit, min, max, source });
 }
 
 /** Refuses a speed below the stall; the stall speed is the parameter named, because it is what was given. */
 export function demandAboveStall(v_mps: number, { stall_mps }: ExcessThrust): void {
-  if (v_mps >= stall_mps) return;
+  if (v_mps < stall_mps) refuseBelowStall(v_mps, stall_mps);
+}
+
+function refuseBelowStall(v_mps: number, stall_mps: number): never {
   const { unit, min } = thrustAndDragDomain.stallSpeed;
   const received = (stall_mps * 3600) / 1852;
   const max = (v_mps * 3600) / 1852;

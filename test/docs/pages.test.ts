@@ -9,6 +9,7 @@ const kinds: readonly (readonly [kind: string, address: string, content: string]
   ['home', 'index.html', '.tsd-panel'],
   ['guide', 'guides/the-job.html', '.tsd-panel'],
   ['guide with tables', 'guides/factor-sets.html', '.tsd-panel'],
+  ['figures of the speed', 'measured/speed-figures.html', '.tsd-panel'],
   ['overview of the register', 'register/index.html', '.tsd-panel'],
   ['topic of the register', 'register/flight-path.html', '.tsd-panel'],
   ['formula', 'register/formulas/wind.components.html', '.tsd-panel'],

@@ -1,8 +1,8 @@
 // A prepared take-off against the same arithmetic by hand, in a thousand weathers; with and without its working.
-import fs from 'node:fs';
 import { prepareLanding, prepareTakeoff, readTakeoffRequest } from 'groundroll';
 import { takeoffByHand } from './by-hand/takeoff.mjs';
-import { interleaved, ratio, shares, spread } from './harness.mjs';
+import { inPortions, interleaved, ratio, spread } from './harness.mjs';
+import { demandSameCriteria, exampleRequest, json, prepared, weathers } from './weathers.mjs';
 
 // The recorder is no part of the public interface: only the explained assessment uses it, which makes sentences as well.
 const internal = (file) => import(new URL(`../../dist/internal/assessment/${file}.js`, import.meta.url).href);
@@ -12,61 +12,6 @@ const { callThrough, TraceRecorder } = await internal('kernel/step');
 
 export const gates = { ratio: { most: 1.7 }, perSecond: { least: 1_000_000 }, recorded: { least: 0.5 } };
 
-const agreement = 1e-12;
-const json = (file) => JSON.parse(fs.readFileSync(`examples/${file}`, 'utf8'));
-
-/** An example request with its performance data in place. */
-export const exampleRequest = (name) => ({
-  ...json(`requests/${name}.json`),
-  performanceData: json('performance-data/corran-four.json'),
-});
-
-/** Weathers within the manual's tables; every wind has a direction, and some a gust. */
-export const weathers = (() => {
-  const share = shares(5);
-  return Array.from({ length: 1000 }, (_, i) => {
-    const speed_kt = 3 + Math.floor(12 * share());
-    const gust_kt = i % 3 === 0 ? speed_kt + 10 : speed_kt;
-    return {
-      from_deg: 1 + Math.floor(360 * share()),
-      speed_kt,
-      gust_kt,
-      gustReported: gust_kt > speed_kt,
-      range_deg: undefined,
-      temperature_degC: 1 + Math.floor(38 * share()),
-      dewPoint_degC: undefined,
-      pressure: { qnh_hPa: 980 + Math.floor(45 * share()) },
-    };
-  });
-})();
-
-/** The prepared value, or an error with the faults. */
-export function prepared(result) {
-  if (!result.ok) throw new Error(JSON.stringify(result.faults));
-  return result.value;
-}
-
-const numbers = ['value', 'limit', 'margin', 'unroundedValue', 'unroundedMargin'];
-
-/** Throws unless both find the same criteria with the same figures in every weather. */
-export function demandSameCriteria(compare, byHand) {
-  for (const weather of weathers) {
-    const ours = compare(weather);
-    const hand = byHand(weather);
-    const words = ({ verdict, criteria }) => JSON.stringify([verdict, criteria.map((each) => [each.id, each.verdict])]);
-    if (words(ours) !== words(hand)) {
-      throw new Error(`${JSON.stringify(weather)}: ${words(ours)}, by hand ${words(hand)}`);
-    }
-    for (const [i, criterion] of ours.criteria.entries()) {
-      for (const name of numbers) {
-        const [a, b] = [criterion[name], hand.criteria[i][name]];
-        if (a === b || Math.abs(a - b) <= agreement * Math.max(1, Math.abs(a))) continue;
-        throw new Error(`${JSON.stringify(weather)}: ${criterion.id}, ${name}: ${a}, by hand ${b}`);
-      }
-    }
-  }
-}
-
 /** The figures of a comparison, so that none of them may be left out. */
 function consumed({ criteria }) {
   let sum = 0;
@@ -74,11 +19,7 @@ function consumed({ criteria }) {
   return sum;
 }
 
-const over = (compare) => () => {
-  let sum = 0;
-  for (let i = 0; i < weathers.length; i += 1) sum += consumed(compare(weathers[i]));
-  return sum;
-};
+const over = (compare) => inPortions(weathers, (weather) => consumed(compare(weather)));
 
 const asWeather = ({ from_deg, speed_kt, gust_kt, temperature_degC, pressure }) => ({
   wind: {
@@ -109,16 +50,14 @@ export function measureAssessment({ rounds }) {
   });
   const takeoff = prepared(prepareTakeoff(exampleRequest('takeoff-28')));
   const landing = prepared(prepareLanding(exampleRequest('landing-10')));
-  const few = weathers.slice(0, 20).map(asWeather);
-  const explain = () => few.reduce((sum, each) => sum + prepared(takeoff.assess(each)).criteria.length, 0);
-  const distanceAlone = () => weathers.reduce((sum, each) => sum + (takeoff.compareDistance(each).value ?? 0), 0);
   const work = [
     ...situations.flatMap(({ compare, byHand }) => [over(compare), over(byHand), over(byHand)]),
-    distanceAlone,
+    inPortions(weathers, (weather) => takeoff.compareDistance(weather).value ?? 0),
     over((weather) => landing.compare(weather)),
     ...kernel(),
-  ].map((run) => ({ run, per: weathers.length }));
-  const times = interleaved([...work, { run: explain, per: few.length }], { rounds });
+    inPortions(weathers.map(asWeather), (weather) => prepared(takeoff.assess(weather)).criteria.length, 1),
+  ];
+  const times = interleaved(work, { rounds });
   const takeoffs = situations.map(({ end }, i) => {
     const [ours, hand, control] = times.slice(3 * i, 3 * i + 3);
     const ns = spread(ours);

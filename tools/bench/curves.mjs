@@ -2,18 +2,13 @@
 import { prepareTakeoff, readTakeoffRequest } from 'groundroll';
 import { uncertainty } from 'groundroll/study';
 import { usabilityFactor } from 'groundroll/wind';
-import { exampleRequest, prepared, weathers } from './assessment.mjs';
-import { interleaved, shares, spread } from './harness.mjs';
+import { inPortions, interleaved, shares, spread } from './harness.mjs';
 import { performanceDataOf } from './table-sizes.mjs';
-
-const few = weathers.slice(0, 200);
+import { exampleRequest, prepared, weathers } from './weathers.mjs';
 
 const comparing = (request) => {
   const { compare } = prepared(prepareTakeoff(request));
-  return {
-    per: few.length,
-    run: () => few.reduce((sum, weather) => sum + compare(weather).criteria.length, 0),
-  };
+  return inPortions(weathers, (weather) => compare(weather).criteria.length);
 };
 
 /** The curve of one job: its sizes with the time of each, all sizes in turn. */
@@ -62,7 +57,7 @@ export function measureCurves({ rounds }) {
   const slowRounds = Math.max(3, Math.round(rounds / 5));
   const request = exampleRequest('takeoff-28');
   return {
-    tables: curve([3, 5, 9, 13, 17, 21], (size) => comparing(withTables(size)), { rounds }),
+    tables: curve([3, 5, 9, 13, 17, 21], (size) => comparing(withTables(size)), { rounds: 5 * rounds }),
     readingTables: curve(
       [3, 5, 9, 13, 17, 21],
       (size) => {
@@ -71,7 +66,7 @@ export function measureCurves({ rounds }) {
       },
       { rounds: slowRounds },
     ),
-    obstacles: curve([0, 1, 2, 5, 10, 20, 50], (count) => comparing(withObstacles(count)), { rounds }),
+    obstacles: curve([0, 1, 2, 5, 10, 20, 50], (count) => comparing(withObstacles(count)), { rounds: 5 * rounds }),
     draws: curve(
       [100, 1000, 10_000, 100_000],
       (cases) => ({ run: () => Number(uncertainty(request, { cases, seed: 1 }).ok) }),

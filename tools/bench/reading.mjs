@@ -1,8 +1,8 @@
 // Reading documents: one request with its performance data, and what it consists of.
 import { readTakeoffRequest } from 'groundroll';
 import { readPerformanceData } from 'groundroll/aircraft';
-import { exampleRequest } from './assessment.mjs';
 import { interleaved, ratio, spread } from './harness.mjs';
+import { exampleRequest } from './weathers.mjs';
 
 export const gates = { request_ns: { most: 100_000 } };
 

@@ -12,14 +12,16 @@ import { linesOf } from './report.mjs';
 
 export const file = 'docs/measurements/speed.json';
 
+/** What allocates varies more from round to round. */
+const often = (options) => ({ ...options, rounds: 5 * options.rounds });
+
 /** Topics in the order of the page; each is measured in a process of its own, so that none is compiled for another. */
 const topics = {
   formulas: async (options) => (await import('./formulas.mjs')).measureFormulas(options),
-  assessment: async (options) => (await import('./assessment.mjs')).measureAssessment(options),
-  variation: async (options) =>
-    (await import('./variation.mjs')).measureVariation({ ...options, rounds: 5 * options.rounds }),
-  reading: async (options) => (await import('./reading.mjs')).measureReading(options),
-  tables: async (options) => (await import('./tables.mjs')).measureTables(options),
+  assessment: async (options) => (await import('./assessment.mjs')).measureAssessment(often(options)),
+  variation: async (options) => (await import('./variation.mjs')).measureVariation(often(options)),
+  reading: async (options) => (await import('./reading.mjs')).measureReading(often(options)),
+  tables: async (options) => (await import('./tables.mjs')).measureTables(often(options)),
   units: async (options) => (await import('./units.mjs')).measureUnits(options),
   import: async (options) => (await import('./import.mjs')).measureImport(options),
   curves: async (options) => (await import('./curves.mjs')).measureCurves(options),

@@ -1,6 +1,6 @@
 // Reading one figure of a table, as the table grows, against the search and the arithmetic by hand.
 import { interpolateTable } from 'groundroll/aircraft';
-import { interleaved, ratio, shares, spread } from './harness.mjs';
+import { inPortions, interleaved, ratio, shares, spread } from './harness.mjs';
 import { tableOf } from './table-sizes.mjs';
 
 const sizes = [3, 5, 9, 17, 33];
@@ -45,11 +45,7 @@ function readByHand(table) {
   };
 }
 
-const over = (read) => () => {
-  let sum = 0;
-  for (let i = 0; i < points.length; i += 1) sum += read(points[i]);
-  return sum;
-};
+const over = (read) => inPortions(points, read, 64);
 
 /** Times the reading of tables of several sizes, all in turn. */
 export function measureTables({ rounds }) {
@@ -63,10 +59,7 @@ export function measureTables({ rounds }) {
     return { size, ours, byHand };
   });
   const work = readings.flatMap(({ ours, byHand }) => [over(ours), over(byHand), over(byHand)]);
-  const times = interleaved(
-    work.map((run) => ({ run, per: points.length })),
-    { rounds },
-  );
+  const times = interleaved(work, { rounds });
   const first = times[0];
   return {
     sizes: readings.map(({ size }, i) => {

@@ -75,7 +75,7 @@ const conversions = [
 const libraries = ['ours', 'mathjs', 'jsQuantities', 'prepared', 'safeUnits'];
 
 const share = shares(13);
-const values = Float64Array.from({ length: 1000 }, () => 1 + 100 * share());
+const values = Float64Array.from({ length: 64 }, () => 1 + 100 * share());
 
 /** A loop of its own for each conversion, as in an app's code. */
 const over = (convert, name) =>
