@@ -90,7 +90,7 @@ class WorkingOnPage {
     if (entry?.kind !== 'step' || formula === undefined) return '';
     if (this.shown.has(i)) return this.again(i, entry, formula);
     this.shown.add(i);
-    return stepHtml(i, entry, formula, this.mathml, this.checks(formula));
+    return stepHtml(`step-${i}`, entry, formula, this.mathml, this.checks(formula));
   }
 
   private again(i: number, step: TraceStep, formula: WorksheetFormula): string {

@@ -5,6 +5,7 @@ import {
   type MarkFound,
   marginInWords,
   type SentenceCode,
+  type StairStep,
   type TakeoffAssessment,
   type Verdict,
   verdictInWords,
@@ -50,11 +51,16 @@ const stairWords: Readonly<Record<string, string>> = {
   'no safety factor': 'without a safety factor',
 };
 
-/** The stairs in metres, one sentence a tread. */
+/** The stairs in metres, one sentence a tread; where one has no figure, the last sentence says so. */
 export function stairLines(assessment: Assessment): WorksheetLine[] {
-  const { stairs } = assessment;
-  if (stairs === undefined) return [{ sentence: 'The distance required', total: 'undetermined', steps: [] }];
-  return stairs.steps.map(({ step, factor, added, total, steps }, i) => {
+  const { stairs, stairsKnown = [] } = assessment;
+  if (stairs !== undefined) return treadLines(stairs.steps, assessment);
+  const open = { sentence: 'The distance required', total: 'undetermined', steps: [] };
+  return [...treadLines(stairsKnown, assessment), open];
+}
+
+function treadLines(treads: readonly StairStep[], assessment: Assessment): WorksheetLine[] {
+  return treads.map(({ step, factor, added, total, steps }, i) => {
     const detail = todays(step, assessment);
     return {
       sentence: stairInWords(step),

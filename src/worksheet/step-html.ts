@@ -6,8 +6,30 @@ import type { WorksheetCheckValue, WorksheetFormula } from './worksheet.ts';
 /** MathML by TeX, as `formulaMathml` of `groundroll/register` has it. */
 export type MathmlByTex = Readonly<Record<string, string>>;
 
+/** One step as it stands on a page of somebody else's. */
+export interface WorkingStepHtmlOptions {
+  /** MathML by TeX, of which the letters and the equation of the formula are enough. */
+  readonly mathml?: MathmlByTex;
+  /** The id of the step on the page; those inside it begin with it. */
+  readonly id: string;
+}
+
+/**
+ * One step of the working as markup for a page of one's own: its result, the formula, what went in and came out, the
+ * sources with their access status, and the published figures with our residual.
+ *
+ * @param step - a step of the `trace` of an assessment.
+ * @param formula - its formula, as `worksheetFormula` gives it.
+ * @param options - the id on the page, and MathML for the formula.
+ * @returns an element; everything in it from documents is escaped.
+ */
+export function workingStepHtml(step: TraceStep, formula: WorksheetFormula, options: WorkingStepHtmlOptions): string {
+  const { id, mathml = {} } = options;
+  return stepHtml(id, step, formula, mathml, checksHtml(formula, `${id}-checks`));
+}
+
 /** One step opened: formula, what went in, what came out, sources and check values. */
-export function stepHtml(i: number, step: TraceStep, formula: WorksheetFormula, mathml: MathmlByTex, checks: string) {
+export function stepHtml(id: string, step: TraceStep, formula: WorksheetFormula, mathml: MathmlByTex, checks: string) {
   const { equation, title, citations } = formula;
   const sources = citations.map(
     ({ title: source, edition, locator, access }) =>
@@ -15,7 +37,7 @@ export function stepHtml(i: number, step: TraceStep, formula: WorksheetFormula, 
   );
   const { output } = step;
   const results = typeof output === 'object' && output !== null ? rows(output, formula, mathml) : [];
-  return `<div class="step" id="step-${i}">
+  return `<div class="step" id="${escaped(id)}">
 <p class="result"><span>${escaped(step.label)}</span> <span>${escaped(resultOf(step, formula))}</span></p>
 <p>${escaped(title)}</p>
 <div class="equation" tabindex="0" role="group" aria-label="${escaped(`Equation: ${title}`)}">${equationHtml(equation, mathml)}</div>
@@ -52,13 +74,14 @@ function rows(values: object, { symbols, units }: WorksheetFormula, mathml: Math
 }
 
 /** The published figures that a formula must reproduce, ours beside each; nothing where none were joined. */
-export function checksHtml({ id, checkValues, nonePublished, symbols }: WorksheetFormula): string {
+export function checksHtml(formula: WorksheetFormula, place = checksId(formula.id)): string {
+  const { checkValues, nonePublished, symbols } = formula;
   if (checkValues === undefined) return '';
   if (nonePublished !== undefined) return `<p>No published figure to compare with: ${escaped(nonePublished)}</p>`;
   const agreeing = checkValues.filter(({ agrees }) => agrees).length;
   const count = `${checkValues.length} published ${checkValues.length === 1 ? 'figure' : 'figures'}`;
   const head = ['published', 'ours', 'residual'].map((each) => `<th scope="col" class="figure">${each}</th>`);
-  return `<details id="${checksId(id)}"><summary>${count}, ${agreeing} within what the printing allows</summary>
+  return `<details id="${escaped(place)}"><summary>${count}, ${agreeing} within what the printing allows</summary>
 <table class="checks"><thead><tr>${head.join('')}</tr></thead>${checkValues.map((each) => checkRows(each, symbols)).join('')}</table></details>`;
 }
 

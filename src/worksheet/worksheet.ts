@@ -69,12 +69,18 @@ export function worksheet(
   const formulas = [...ids].map((id) => {
     const record = byId.get(id);
     if (record === undefined) throw new Error(`no formula record ${id} among those given`);
-    return formulaOf(record, checkValues);
+    return worksheetFormula(record, checkValues);
   });
   return { schema: 'groundroll/worksheet/1', assessment, formulas };
 }
 
-function formulaOf(record: FormulaRecord, checkValues: readonly CheckValue[] | undefined): WorksheetFormula {
+/**
+ * A formula record as a worksheet carries it; plain JSON, for apps that load the formulas one by one.
+ *
+ * @param record - one of `formulaRecords` of `groundroll/register`.
+ * @param checkValues - as for `worksheet`; those of other records are left out.
+ */
+export function worksheetFormula(record: FormulaRecord, checkValues?: readonly CheckValue[]): WorksheetFormula {
   const { id, title, equation, domain, inputs, outputs, citations } = record;
   const quantities = [...Object.entries(domain), ...Object.entries(outputs)];
   const symbols = [...Object.entries(inputs), ...Object.entries(outputs)];

@@ -42,6 +42,7 @@ export interface Stair {
 
 /** A distance corrected for the day, with the ground roll in it, before any safety factor. */
 export interface Chain {
+  /** Where something is missing: the treads before the first that has no figure. */
   readonly stairs: readonly Stair[];
   readonly distance_m: number;
   readonly roll_m: number;
@@ -136,16 +137,17 @@ class ChainBuilder {
     this.chain.used = this.chain.used.length === 0 ? factors : [...this.chain.used, ...factors];
   }
 
-  /** What only informs is noted where somebody reads it. */
-  private stair(step: Stair['step'], factor: number): void {
-    if (this.r.explains) this.chain.stairs = [...this.chain.stairs, { step, factor, total_m: this.chain.distance_m }];
+  /** Noted where somebody reads it; what is multiplied after something was missing belongs to no total. */
+  private tread(step: Stair['step'], factor: number): void {
+    if (!this.r.explains || this.chain.missing.length > 0) return;
+    this.chain.stairs = [...this.chain.stairs, { step, factor, total_m: this.chain.distance_m }];
   }
 
   read(): boolean {
     if (!this.readTable()) return false;
     this.chain.roll_m = this.tableRoll_m;
     this.chain.distance_m = this.tableDistance_m;
-    this.stair('manual', 1);
+    this.tread('manual', 1);
     return true;
   }
 
@@ -163,7 +165,7 @@ class ChainBuilder {
     this.chain.roll_m = ((this.tableRoll_m * this.chain.roll_m) / roll_m) as Metres;
     const before_m = this.chain.distance_m;
     this.chain.distance_m = ((this.tableDistance_m * this.chain.distance_m) / distance_m) as Metres;
-    this.stair(step, this.chain.distance_m / before_m);
+    this.tread(step, this.chain.distance_m / before_m);
   }
 
   /** The figures that increments on the ground are counted from. */
@@ -444,7 +446,7 @@ class ChainBuilder {
             distance: before,
             factor: factor as Ratio,
           });
-    this.stair(step, factor);
+    this.tread(step, factor);
   }
 }
 

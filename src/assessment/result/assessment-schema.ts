@@ -61,8 +61,9 @@ const metres = measureIn('m');
 const percent = measureIn('percent');
 const knots = measureIn('kt');
 
+const treads = v.array(v.strictObject({ step: v.string(), factor: v.number(), added: metres, total: metres, steps }));
 const stairs = v.strictObject({
-  steps: v.array(v.strictObject({ step: v.string(), factor: v.number(), added: metres, total: metres, steps })),
+  steps: treads,
   required: metres,
   available: metres,
 });
@@ -126,6 +127,7 @@ const base = {
   reasons: sentences,
   criteria,
   stairs: v.exactOptional(stairs),
+  stairsKnown: v.exactOptional(treads),
   factorSet: v.strictObject({ title: v.string(), edition: v.string() }),
   slope: percent,
   windOnRunway,

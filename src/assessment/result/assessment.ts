@@ -111,6 +111,8 @@ export interface AssessmentBase {
   readonly criteria: readonly Criterion[];
   /** Absent where the distance is undetermined. */
   readonly stairs?: Stairs;
+  /** Where the distance is undetermined: the treads before the first that has no figure. */
+  readonly stairsKnown?: readonly StairStep[];
   /** The factor set used, as it names itself. */
   readonly factorSet: { readonly title: string; readonly edition: string };
   /** Of the runway in the direction of use; uphill is positive. */

@@ -22,6 +22,7 @@ import {
   headlineOf,
   markFound,
   namedSpeeds,
+  stairsKnownOf,
   stairsOf,
   worded,
   workingOf,
@@ -72,6 +73,7 @@ export function finished(
     situation.table?.includes.safetyFactor !== true;
   const working = new Working(r.trace);
   const stairs = stairsOf(chain, findings.factor, findings.available_m, isFactored, working);
+  const stairsKnown = stairsKnownOf(chain, working);
   const said = (reasons: readonly Reason[]) => working.worded(worded(reasons));
   const safetySteps = stairs?.steps.at(-1)?.steps ?? [];
   const spread = directionSpread(situation, conditions, judged, findings.judgedAt);
@@ -88,6 +90,7 @@ export function finished(
     reasons: said([...judged.flatMap(({ reasons }) => reasons), ...hint]),
     criteria: judged.map((each) => criterionOf(each, working, safetySteps)),
     ...(stairs === undefined ? {} : { stairs }),
+    ...(stairsKnown === undefined ? {} : { stairsKnown }),
     factorSet: { title: situation.set.title, edition: situation.set.edition },
     slope: { value: situation.runway.slope_percent, unit: 'percent' },
     windOnRunway: windOnRunway(situation, conditions, wind),

@@ -11,7 +11,15 @@ import type { TraceEntry } from '../kernel/step.ts';
 import type { Conditions } from '../request/conditions.ts';
 import type { Situation } from '../request/situation.ts';
 import type { FlownSpeed } from '../request/speeds.ts';
-import type { BreakEvenFound, Criterion, MarkFound, SpeedFound, Stairs, WorkingEntry } from './assessment.ts';
+import type {
+  BreakEvenFound,
+  Criterion,
+  MarkFound,
+  SpeedFound,
+  StairStep,
+  Stairs,
+  WorkingEntry,
+} from './assessment.ts';
 import type { Reason } from './reason.ts';
 import { type Sentence, sentence } from './sentences.ts';
 import type { StepsBehind, Working } from './steps-behind.ts';
@@ -125,19 +133,30 @@ export function stairsOf(
     ...chain.stairs,
     { step: isFactored ? 'safety factor' : 'no safety factor', factor, total_m: chain.distance_m * factor },
   ];
+  return {
+    steps: treads(totals, working),
+    required: figure(roundUp(chain.distance_m * factor), 'm'),
+    available: figure(Math.floor(available_m + 1e-9), 'm'),
+  };
+}
+
+/** The treads before the first that has no figure; none where the manual has none. */
+export function stairsKnownOf({ missing, stairs }: Chain, working: Working): StairStep[] | undefined {
+  return missing.length === 0 || stairs.length === 0 ? undefined : treads(stairs, working);
+}
+
+function treads(
+  totals: readonly { readonly step: string; readonly factor: number; readonly total_m: number }[],
+  working: Working,
+): StairStep[] {
   const tenth = (metres: number) => figure(Number(metres.toFixed(1)), 'm');
-  const steps = totals.map(({ step, factor: by, total_m }, i) => ({
+  return totals.map(({ step, factor, total_m }, i) => ({
     step,
-    factor: by,
+    factor,
     added: tenth(i === 0 ? total_m : total_m - (totals[i - 1] as { total_m: number }).total_m),
     total: tenth(total_m),
     steps: working.stair(step, totals, total_m),
   }));
-  return {
-    steps,
-    required: figure(roundUp(chain.distance_m * factor), 'm'),
-    available: figure(Math.floor(available_m + 1e-9), 'm'),
-  };
 }
 
 export function breakEvenFound(
