@@ -1,10 +1,12 @@
 // Builds the documentation into site/: first the pages of the formula register and of the measured speed, then TypeDoc,
-// then a look through the result for equations that did not parse, dead links and links to other hosts.
+// then the worksheet page, then a look through the result for equations that did not parse, dead links and links to
+// other hosts.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import { writeRegisterPages } from './register-pages.mjs';
 import { siteFaults } from './site-links.mjs';
 import { writeSpeedPage } from './speed-page.mjs';
+import { buildWorksheetPage } from './worksheet-page.mjs';
 
 await writeRegisterPages();
 writeSpeedPage();
@@ -12,6 +14,7 @@ const { status } = spawnSync('node_modules/.bin/typedoc', ['--options', 'tools/t
   stdio: 'inherit',
 });
 if (status === 0) {
+  await buildWorksheetPage('site');
   const faults = siteFaults('site');
   for (const fault of faults) console.error(`site/${fault}`);
   const pages = fs.readdirSync('site', { recursive: true }).filter((file) => file.endsWith('.html'));

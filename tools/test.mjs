@@ -8,7 +8,7 @@ const report = '.cache/vitest.json';
 /** @type {readonly (readonly [heading: string, command: string])[]} */
 const steps = [
   ['Lint and format', 'biome check --config-path=tools --error-on-warnings'],
-  ['Types', 'tsc -p .'],
+  ['Types', 'tsc -p . && tsc -p docs/worksheet-page'],
   ['Build', 'tsup --config tsup.config.ts --silent && node tools/name-files.mjs'],
   ['JSON Schemas', 'node tools/schemas.mjs'],
   ['Check values', 'node tools/check-values.mjs'],

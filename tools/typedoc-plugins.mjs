@@ -147,3 +147,28 @@ export function inOrderOfLinks(folder, first) {
   const all = fs.readdirSync(folder).filter((file) => file.endsWith('.md'));
   return [...new Set([first, ...linked, ...all.sort()])].map((file) => path.join(folder, file));
 }
+
+/** Nothing on the worksheet page can send anything anywhere. */
+const sendsNothing =
+  '<meta http-equiv="Content-Security-Policy" content="connect-src \'none\'; form-action \'none\'"/>';
+
+/**
+ * The worksheet page brings its own script and style, and leaves the index of the search, which is larger than
+ * everything else on it, until somebody searches.
+ * @param {import('typedoc').Application} app
+ */
+export function worksheetPage(app) {
+  app.renderer.on(PageEvent.END, (page) => {
+    if (page.url !== 'guides/work-your-own-runway.html') return;
+    const own = [
+      sendsNothing,
+      '<link rel="stylesheet" href="../worksheet-page/style.css"/>',
+      '<script defer src="../worksheet-page/page.js"></script>',
+    ];
+    const search = /<script async src="([^"]+)" id="tsd-search-script">/;
+    if (!search.test(page.contents)) throw new Error('the worksheet page has no search script to put off');
+    page.contents = page.contents
+      .replace('</head>', `${own.join('')}</head>`)
+      .replace(search, '<script data-source="$1" id="tsd-search-script">');
+  });
+}

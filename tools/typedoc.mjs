@@ -12,6 +12,7 @@ import {
   scrollBoxes,
   searchWords,
   sidebarGroups,
+  worksheetPage,
 } from './typedoc-plugins.mjs';
 
 const register = '.cache/docs/register';
@@ -33,7 +34,7 @@ export default {
   out: '../site',
   readme: '../README.md',
   projectDocuments: documents.map((file) => `../${file}`),
-  plugin: [linkAcrossFolders, addressesOfFiles, sidebarGroups, linkRecords, reachableCode, searchWords],
+  plugin: [linkAcrossFolders, addressesOfFiles, sidebarGroups, linkRecords, reachableCode, searchWords, worksheetPage],
   router: 'place',
   customCss: '../docs/site.css',
   blockTags: [...OptionDefaults.blockTags, '@record'],
