@@ -1,8 +1,9 @@
 // Builds the documentation into site/: first the pages of the formula register and of the measured speed, then TypeDoc,
-// then the worksheet page, then a look through the result for equations that did not parse, dead links and links to
-// other hosts.
+// then the figures of the guides and the worksheet page, then a look through the result for equations that did not
+// parse, dead links and links to other hosts.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
+import { withFigures } from './guide-figures.mjs';
 import { writeRegisterPages } from './register-pages.mjs';
 import { siteFaults } from './site-links.mjs';
 import { writeSpeedPage } from './speed-page.mjs';
@@ -14,6 +15,10 @@ const { status } = spawnSync('node_modules/.bin/typedoc', ['--options', 'tools/t
   stdio: 'inherit',
 });
 if (status === 0) {
+  for (const guide of fs.readdirSync('site/guides')) {
+    const file = `site/guides/${guide}`;
+    fs.writeFileSync(file, await withFigures(fs.readFileSync(file, 'utf8')));
+  }
   await buildWorksheetPage('site');
   const faults = siteFaults('site');
   for (const fault of faults) console.error(`site/${fault}`);
