@@ -1,6 +1,6 @@
-// `npm run release`: everything that stands between a committed version and publishing it. It looks whether the version can be
-// released, tests, audits, builds twice and compares, writes the bill of materials, and says what is left to be typed. It
-// publishes nothing, tags nothing and sends nothing anywhere; only `npm ci` and `npm audit` ask the registry.
+// `npm run release`: everything that stands between a committed version and publishing it. It looks whether the version can
+// be released, tests, audits, builds twice and compares, installs, writes the bill of materials, and says what is left to be
+// typed. It publishes nothing, tags nothing and sends nothing anywhere; only installing and auditing ask the registry.
 //   --only-look       stops after the first of these
 //   --without-audit   goes on where the registry answers no audit, and says so at the end
 import { execFileSync, spawnSync } from 'node:child_process';
@@ -73,6 +73,7 @@ fs.rmSync(folder, { recursive: true, force: true });
 fs.mkdirSync(folder, { recursive: true });
 step('Two builds', 'node', 'tools/pack-verify.mjs', folder);
 const tarball = path.join(folder, `${name}-${version}.tgz`);
+step('Installation', 'node', 'tools/install-verify.mjs', tarball);
 const bill = path.join(folder, `${name}-${version}.cdx.json`);
 fs.writeFileSync(bill, execFileSync('node', ['tools/sbom.mjs']));
 if (git('status', '--porcelain') !== '') fail('the tests have changed the working tree');
