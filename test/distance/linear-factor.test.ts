@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { slopeFactor, windFactor } from '../../src/distance/index.ts';
-import { DomainError, kt, percent } from '../../src/units/index.ts';
+import { printedLawFactor, slopeFactor, windFactor } from '../../src/distance/index.ts';
+import { DomainError, kt, percent, ratio } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
 
 describe('windFactor', () => {
@@ -77,6 +77,28 @@ describe('slopeFactor', () => {
     ['percentPerPercent', { slope: 1 }],
   ])('refuses a bad %s and names it', (parameter, inputs) => {
     const call = () => slopeFactor(inputs as never);
+    expect(call).toThrow(DomainError);
+    expect(call).toThrow(new RegExp(`^${parameter}: `));
+  });
+});
+
+describe('printedLawFactor', () => {
+  it('is the straight line through what the manual prints', () => {
+    // Ten per cent for each two knots, printed at 2, 4 and 6 kt.
+    const at = (steps: number) => printedLawFactor({ percentPerStep: percent(10), steps: ratio(steps) });
+    expect([0, 1, 2, 3].map(at)).toEqual([1, 1.1, 1.2, 1.3].map((k) => expect.closeTo(k, 12)));
+    expect(at(1.5)).toBeCloseTo(1.15, 12);
+    expect(printedLawFactor({ percentPerStep: percent(0), steps: ratio(20) })).toBe(1);
+  });
+
+  it.each([
+    ['percentPerStep', { percentPerStep: -0.1, steps: 1 }],
+    ['percentPerStep', { percentPerStep: 100.1, steps: 1 }],
+    ['steps', { percentPerStep: 10, steps: -0.1 }],
+    ['steps', { percentPerStep: 10, steps: 20.1 }],
+    ['steps', { percentPerStep: 10, steps: Number.NaN }],
+  ])('refuses a bad %s and names it', (parameter, inputs) => {
+    const call = () => printedLawFactor(inputs as Parameters<typeof printedLawFactor>[0]);
     expect(call).toThrow(DomainError);
     expect(call).toThrow(new RegExp(`^${parameter}: `));
   });

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { factorSets, type Surface, surfaceAspects, surfaceEffect, surfaceInWords } from '../../src/distance/index.ts';
+import {
+  factorInWords,
+  factorSets,
+  type Surface,
+  surfaceAspects,
+  surfaceEffect,
+  surfaceInWords,
+} from '../../src/distance/index.ts';
 
 const { takeoff } = factorSets['uk-light-aeroplane-leaflet'];
 type Grass = Extract<Surface, { kind: 'grass' }>;
@@ -49,6 +56,11 @@ describe('surfaces', () => {
   it.each([
     [{ kind: 'snow' }, 'snow', ['snow']],
     [{ kind: 'paved', condition: 'wet' }, 'wet paved', ['wet']],
+    [
+      { kind: 'paved', condition: 'wet', conditionCode: 5 },
+      'paved with runway condition code 5 (frost, wet, or up to 3 mm of slush, dry snow or wet snow)',
+      ['wet'],
+    ],
     [{ kind: 'gravel', condition: 'dry' }, 'dry gravel', ['gravel']],
     [grass({ length: 'very short', ground: 'soft' }), 'dry very short grass on soft ground', ['grass', 'soft ground']],
     [grass({ condition: 'wet', length: 'over 20 cm' }), 'wet grass over 20 cm on firm ground', ['long grass', 'wet']],
@@ -70,5 +82,46 @@ describe('surfaces', () => {
     for (const call of [surfaceAspects, surfaceInWords, (each: Surface) => surfaceEffect(takeoff, each)]) {
       expect(() => call(wrong)).toThrow(message);
     }
+  });
+});
+
+describe('a runway condition code', () => {
+  const paved = (conditionCode: 0 | 1 | 2 | 3 | 4 | 5 | 6) =>
+    surfaceAspects({ kind: 'paved', condition: 'wet', conditionCode });
+
+  it('below 5 is more than wet', () => {
+    expect(([0, 1, 2, 3, 4] as const).map(paved)).toEqual(new Array(5).fill(['contaminated']));
+    expect(([5, 6] as const).map(paved)).toEqual([['wet'], ['wet']]);
+  });
+});
+
+describe('a factor that is printed for one surface', () => {
+  const { takeoff: classB, landing } = factorSets['easa-class-b'];
+  const ids = (corrections: PhaseCorrections, surface: Surface) =>
+    surfaceEffect(corrections, surface).factors.map(({ id }) => id);
+
+  it('of one kind applies to no other', () => {
+    const wet = 'easa-b-takeoff-paved-wet';
+    expect(ids(classB, { kind: 'paved', condition: 'wet' })).toEqual([wet]);
+    expect(ids(classB, { kind: 'gravel', condition: 'wet' })).not.toContain(wet);
+    expect(surfaceEffect(classB, { kind: 'gravel', condition: 'wet' }).uncovered).toContain('wet');
+  });
+
+  it('of one length applies to no other', () => {
+    const slippery = 'easa-b-landing-very-short-wet-grass';
+    expect(ids(landing, grass({ condition: 'wet', length: 'very short' }))).toEqual([slippery]);
+    expect(ids(landing, grass({ condition: 'wet' }))).not.toContain(slippery);
+  });
+});
+
+describe('a factor in words', () => {
+  it('names what it is for, its figure and where it stands', () => {
+    const words = [...takeoff.surfaces, takeoff.slope, takeoff.mass].map((each) => factorInWords(each as never));
+    expect(words[0]).toMatch(/^dry grass.* x 1\.20 \(.+\)$/);
+    expect(words.at(-2)).toMatch(/^slope 5 % for each 1 % \(.+\)$/);
+    expect(words.at(-1)).toMatch(/^x 1\.20 a step \(.+\)$/);
+    const margin = factorSets['uk-light-aeroplane-leaflet'].landing.safety as { factor: number };
+    expect(factorInWords(margin as never)).toMatch(/^safety factor x 1\.43 \(.+\)$/);
+    expect(factorInWords({ id: 'a', locator: 'Table 1', access: 'read' })).toBe('Table 1');
   });
 });

@@ -23,9 +23,15 @@ const folders = {
   'weather-report': ['test/weather-report'],
   'rules-of-thumb': ['test/rules-of-thumb'],
   aircraft: ['test/aircraft'],
+  'assessment/criteria': ['test/assessment'],
   'assessment/kernel': ['test/assessment'],
   'assessment/request': ['test/assessment'],
   'assessment/result': ['test/assessment'],
+};
+
+/** What is no folder by itself: where the verdict of each criterion is made. */
+const parts = {
+  'assessment/criteria': ['criterion', 'shared-criteria', 'safety'].map((name) => `src/assessment/kernel/${name}.ts`),
 };
 
 const wanted = process.argv.slice(2);
@@ -52,7 +58,12 @@ async function mutantsOf(folder) {
   const { $schema: _, ...options } = JSON.parse(fs.readFileSync('tools/stryker/stryker.config.json', 'utf8'));
   const stryker = new Stryker({
     ...options,
-    mutate: [`src/${folder}/**/*.ts`, '!src/**/*.record.ts', '!src/**/index.ts', '!src/sources/bibliography.ts'],
+    mutate: [
+      ...(parts[folder] ?? [`src/${folder}/**/*.ts`]),
+      '!src/**/*.record.ts',
+      '!src/**/index.ts',
+      '!src/sources/bibliography.ts',
+    ],
     incrementalFile: `.cache/stryker/${folder.replace('/', '-')}.json`,
     jsonReporter: { fileName: `.cache/stryker/${folder.replace('/', '-')}.report.json` },
   });
