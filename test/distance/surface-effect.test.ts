@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   factorInWords,
   factorSets,
+  type PhaseCorrections,
   type Surface,
   surfaceAspects,
   surfaceEffect,

@@ -82,7 +82,7 @@ function chartPoint(choices) {
     densityAltitude: choices.within(-100, 6100),
     temperature: choices.within(-12, 52),
     headwind: choices.within(-7, 22),
-    height: choices.within(0, 50),
+    height: choices.within(0, 16),
     slope: choices.within(-2, 2),
   };
   if (choices.oneIn(4)) point[choices.of(Object.keys(point))] = choices.of(extreme);
