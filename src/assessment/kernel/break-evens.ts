@@ -1,7 +1,8 @@
 import { type DistanceData, type PrintedRange, printedRange } from '../../aircraft/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import type { Conditions } from '../request/conditions.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import { inUnit } from '../request/in-unit.ts';
+import type { Situation } from '../request/situation.ts';
 import { type BreakEven, breakEven } from './break-even.ts';
 import type { Judged } from './criterion.ts';
 

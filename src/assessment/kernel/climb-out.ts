@@ -1,19 +1,12 @@
 import { trueAirspeed } from '../../airspeed/index.ts';
-import {
-  climbGradient,
-  heightForSpeedGain,
-  latestPathStart,
-  obstacleClearance,
-  requiredGradient,
-} from '../../flight-path/index.ts';
+import { climbGradient, heightForSpeedGain, latestPathStart } from '../../flight-path/index.ts';
 import type { CalibratedAirspeed, FeetPerMinute, HeightInMetres, Knots, Metres, Ratio } from '../../units/index.ts';
 import { groundSpeed } from '../../wind/index.ts';
-import type { PlacedObstacle, Situation } from '../request/situation.ts';
+import type { PlacedObstacle } from '../request/placed-obstacle.ts';
+import type { Situation } from '../request/situation.ts';
 import { flownSpeed, type SpeedReading } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
-import { atLeast, type Judged, type Named, named, undetermined } from './criterion.ts';
-import type { Chain } from './distance-chain.ts';
 import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
 import { pointOf } from './table-point.ts';
@@ -75,113 +68,6 @@ export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: nu
     to: trueSpeed,
   });
   return { gradient, heightLost_m, missing: [] };
-}
-
-/** How one obstacle stands to the climb-out path. */
-export interface ClimbOutObstacle {
-  /** Its place in the list of obstacles ahead. */
-  readonly place: number;
-  readonly name: string;
-  readonly required_percent: number;
-  readonly achieved_percent: number;
-  readonly factored_ft: number;
-  readonly unfactored_ft: number;
-}
-
-const nothingAhead: { judged: readonly Judged[]; obstacles: readonly ClimbOutObstacle[] } = {
-  judged: [],
-  obstacles: [],
-};
-
-/** Every obstacle ahead against the path that starts 50 ft above the surface at the end of the factored distance. */
-export function obstacleCriteria(
-  r: Recorder,
-  situation: Situation,
-  climb: Climb,
-  distances: { factored_m: number; unfactored_m: number; kind: Chain['kind']; missing: readonly Reason[] },
-): { readonly judged: readonly Judged[]; readonly obstacles: readonly ClimbOutObstacle[] } {
-  const { runway, policies } = situation;
-  if (runway.ahead?.length === 0) return nothingAhead;
-  if (runway.ahead === undefined) {
-    return {
-      judged: [
-        undetermined(gradientOver('obstacles'), 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }]),
-      ],
-      obstacles: [],
-    };
-  }
-  const obstacles: ClimbOutObstacle[] = [];
-  const judged = runway.ahead.map((obstacle, i) => {
-    const { gradient } = climb;
-    if (gradient === undefined) return undetermined(gradientOver(obstacle.name), 'at least', climb.missing);
-    if (distances.missing.length > 0)
-      return undetermined(gradientOver(obstacle.name), 'at least', [{ code: 'distance-unknown', parameters: {} }]);
-    const place = placeOf(situation, obstacle);
-    const clearance = (policies.verticalClearance * foot) as HeightInMetres;
-    const path = (start_m: number) => ({
-      startHeight: (situation.screen_m - climb.heightLost_m + surfaceHeight(situation, start_m)) as HeightInMetres,
-      distance: (place.distance_m - start_m) as Metres,
-    });
-    const factored = path(distances.factored_m);
-    const obstacleTop = place.top_m as HeightInMetres;
-    if (factored.distance < 1)
-      return beforeScreen(
-        gradientOver(obstacle.name),
-        place.top_m,
-        clearance,
-        surfaceHeight(situation, place.distance_m),
-        obstacle.name,
-      );
-    const required = r.step(
-      'flight-path.required-gradient',
-      `gradient required over ${obstacle.name}`,
-      requiredGradient,
-      { obstacleTop, clearance, ...factored },
-    );
-    const above = (from: typeof factored, label: string) =>
-      r.step('flight-path.obstacle-clearance', label, obstacleClearance, {
-        obstacleTop,
-        ...from,
-        gradient: gradient as Ratio,
-      }) / foot;
-    const factored_ft = Math.floor(above(factored, `clearance over ${obstacle.name}, factored`) + 1e-9);
-    const unfactored_ft = Math.floor(
-      above(path(distances.unfactored_m), `clearance over ${obstacle.name}, unfactored`) + 1e-9,
-    );
-    obstacles.push({
-      place: i,
-      name: obstacle.name,
-      required_percent: required * 100,
-      achieved_percent: gradient * 100,
-      factored_ft,
-      unfactored_ft,
-    });
-    const reason = {
-      code: 'obstacle-clearance',
-      parameters: { obstacle: obstacle.name, factored_ft, unfactored_ft, clearance_ft: policies.verticalClearance },
-    } as const;
-    return atLeast(gradientOver(obstacle.name), gradient * 100, required * 100, distances.kind, [reason]);
-  });
-  return { judged, obstacles };
-}
-
-function gradientOver(what: string): Named {
-  return named('obstacle', `the gradient over ${what}`, `gradient over ${what}`, 'percent', 'clearance asked');
-}
-
-/** Nothing is interpolated before the 50 ft point: an obstacle there is outside if it reaches that height, else unknown. */
-function beforeScreen(words: Named, top_m: number, clearance_m: number, surface_m: number, obstacle: string): Judged {
-  const reasons: Reason[] = [{ code: 'obstacle-before-screen', parameters: { obstacle } }];
-  const asked_ft = (top_m - surface_m + clearance_m) / foot;
-  if (asked_ft < 50 - 1e-9) return undetermined(words, 'at least', reasons);
-  // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49.
-  return atLeast(
-    named(words.id, words.subject, words.quantity, 'ftHeight', words.limitStatus),
-    49,
-    asked_ft,
-    'value',
-    reasons,
-  );
 }
 
 /** An obstacle from where the roll starts: distance along the centreline, and top above the surface there. */

@@ -13,8 +13,9 @@ import {
 } from '../../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
 import { convert, type UnitWord } from '../../units/unit-table.ts';
+import { inUnit } from '../request/in-unit.ts';
 import type { ReadyFigures } from '../request/ready-figures.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import type { Situation } from '../request/situation.ts';
 import { tableSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';

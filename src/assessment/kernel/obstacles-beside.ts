@@ -1,6 +1,7 @@
 import { lateralSemiWidth } from '../../flight-path/index.ts';
 import { type Metres, roundDown, roundUp } from '../../units/index.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import { inUnit } from '../request/in-unit.ts';
+import type { Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import { placeOf } from './climb-out.ts';
 import type { Recorder } from './step.ts';

@@ -1,6 +1,7 @@
 import { hydroplaningSpeed, hydroplaningSpeedAtTouchdown, runwayConditionCodes } from '../../distance/index.ts';
 import { type PoundsPerSquareInch, roundDown } from '../../units/index.ts';
-import { inUnit, type Situation } from '../request/situation.ts';
+import { inUnit } from '../request/in-unit.ts';
+import type { Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Recorder } from './step.ts';
 

@@ -1,6 +1,6 @@
+import { inUnit } from './in-unit.ts';
 import type { Policies } from './policies.ts';
 import type { Weather } from './request.ts';
-import { inUnit } from './situation.ts';
 
 /** The weather of the hour in plain figures. */
 export interface Conditions {

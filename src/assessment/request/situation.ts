@@ -11,24 +11,16 @@ import {
 import { type FactorSet, factorSets, type Surface, type SurfaceEffect, surfaceEffect } from '../../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, type TrueDirection } from '../../units/index.ts';
-import { convert, type UnitWord } from '../../units/unit-table.ts';
+import type { UnitWord } from '../../units/unit-table.ts';
 import type { Reason } from '../result/reason.ts';
+import { inUnit } from './in-unit.ts';
 import { type OwnSurface, ownSurfaceOf } from './own-surface.ts';
+import { type PlacedObstacle, placedObstacle } from './placed-obstacle.ts';
 import { type Confirmation, type Policies, policyDefaults } from './policies.ts';
 import { type ReadingModes, type ReadyData, readyData } from './ready-figures.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
 import { type WindLimit, windCriteriaOf, windLimits } from './wind-limits.ts';
-
-/** An obstacle seen from one end of the runway. */
-export interface PlacedObstacle {
-  readonly name: string;
-  /** From the end of the runway beyond which it stands, in metres. */
-  readonly beyond_m: number;
-  readonly top_mElevation: number;
-  /** From the extended centreline, where stated. */
-  readonly offset_m: number | undefined;
-}
 
 /** The runway as it is used today, in metres and degrees. */
 export interface RunwayInUse {
@@ -91,11 +83,6 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly tailwindLimits: readonly WindLimit[];
   readonly windCriteria: ReturnType<typeof windCriteriaOf>;
   readonly notes: readonly Reason[];
-}
-
-/** A measure of a request in one unit; the reader has already held its unit against its kind. */
-export function inUnit(measured: { value: number; unit: UnitWord }, unit: UnitWord): number {
-  return convert(measured.value, measured.unit, unit) as number;
 }
 
 /** Settles everything that does not change with the weather. */
@@ -203,17 +190,7 @@ function runwayInUse(request: TakeoffRequest | LandingRequest, notes: Reason[]):
   const toda = declared.TODA === undefined ? tora : inUnit(declared.TODA, 'm');
   const asda = declared.ASDA === undefined ? tora : inUnit(declared.ASDA, 'm');
   const placed = (designator: string) =>
-    runway.obstacles
-      ?.filter((obstacle) => obstacle.end === designator)
-      .map(({ name, beyond, topElevation, groundElevation, height, lateralOffset }) => ({
-        name,
-        offset_m: lateralOffset === undefined ? undefined : inUnit(lateralOffset, 'm'),
-        beyond_m: inUnit(beyond, 'm'),
-        top_mElevation:
-          topElevation !== undefined
-            ? inUnit(topElevation, 'mElevation')
-            : inUnit(groundElevation as never, 'mElevation') + inUnit(height as never, 'mHeight'),
-      }));
+    runway.obstacles?.filter((obstacle) => obstacle.end === designator).map(placedObstacle);
   return {
     designator: near.designator,
     direction_deg: directionForWind(request, near.direction, notes),

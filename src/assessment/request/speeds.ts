@@ -2,8 +2,9 @@ import { bracketPrepared, interpolateCell, isChart, type PreparedTable, printedR
 import { roundUp } from '../../units/index.ts';
 import { edgeReasons, noReading } from '../kernel/no-reading.ts';
 import type { Reason } from '../result/reason.ts';
+import { inUnit } from './in-unit.ts';
 import type { ReadySpeeds } from './ready-figures.ts';
-import { inUnit, type Situation } from './situation.ts';
+import type { Situation } from './situation.ts';
 
 /** A speed, calibrated where the data allow; one that is flown is rounded up to a whole knot first. */
 export interface FlownSpeed {
