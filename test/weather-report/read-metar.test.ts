@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type MetarObservation, metarGroups, readMetar } from '../../src/weather-report/index.ts';
+import { isInstrumented } from '../instrumented.ts';
 
 /** The observation of a report that must be readable. */
 function observation(text: string): MetarObservation {
@@ -392,7 +393,7 @@ describe('whatever it is given, readMetar', () => {
     );
   });
 
-  it('needs no longer for a text made to be slow than for any other', () => {
+  it.skipIf(isInstrumented)('needs no longer for a text made to be slow than for any other', () => {
     const slow = [
       '0'.repeat(1900),
       '/'.repeat(1900),
