@@ -10,32 +10,56 @@ const mostValues = 40_000;
  * time whatever is sent. The largest tables of a light aeroplane are two orders of magnitude smaller.
  */
 export function sizeFault(json: unknown): Fault | undefined {
-  let values = 0;
-  const visit = (value: unknown, path: string, depth: number): Fault | undefined => {
-    values += 1;
-    if (values > mostValues) return { path, message: `the document has more than ${mostValues} values` };
-    if (typeof value === 'string' && value.length > longestText) {
-      return { path, message: `a text of ${value.length} characters is longer than ${longestText}` };
-    }
-    if (typeof value !== 'object' || value === null) return undefined;
-    if (depth > deepestNesting) return { path, message: `nested deeper than ${deepestNesting} levels` };
-    if (Array.isArray(value) && value.length > longestArray) {
-      return { path, message: `a list of ${value.length} entries is longer than ${longestArray}` };
-    }
-    if (!isPlain(value)) return { path, message: 'is not a plain object: only its own values are looked at' };
-    const keys = Object.keys(value);
-    if (keys.length > mostValues) return { path, message: `the document has more than ${mostValues} values` };
-    for (const key of keys) {
-      if (key.length > longestText) {
-        return { path, message: `a key of ${key.length} characters is longer than ${longestText}` };
-      }
-      const part = (value as Record<string, unknown>)[key];
-      const fault = visit(part, childPath(path, key, Array.isArray(value)), depth + 1);
-      if (fault !== undefined) return fault;
-    }
-    return undefined;
-  };
-  return visit(json, '', 0);
+  const walk = { values: 0, keys: [] as (string | number)[], message: '' };
+  return isSmall(json, walk) ? undefined : { path: pathOf(walk.keys), message: walk.message };
+}
+
+/** Where a walk through a document stands: the path is kept as keys, and written out only for a fault. */
+interface Walk {
+  values: number;
+  readonly keys: (string | number)[];
+  message: string;
+}
+
+function isSmall(value: unknown, walk: Walk): boolean {
+  walk.values += 1;
+  if (walk.values > mostValues) return refuse(walk, `the document has more than ${mostValues} values`);
+  if (typeof value === 'string' && value.length > longestText) {
+    return refuse(walk, `a text of ${value.length} characters is longer than ${longestText}`);
+  }
+  if (typeof value !== 'object' || value === null) return true;
+  if (walk.keys.length > deepestNesting) return refuse(walk, `nested deeper than ${deepestNesting} levels`);
+  return Array.isArray(value) ? isSmallList(value, walk) : isSmallObject(value, walk);
+}
+
+function isSmallList(list: readonly unknown[], walk: Walk): boolean {
+  if (list.length > longestArray)
+    return refuse(walk, `a list of ${list.length} entries is longer than ${longestArray}`);
+  for (let i = 0; i < list.length; i += 1) {
+    walk.keys.push(i);
+    if (!isSmall(list[i], walk)) return false;
+    walk.keys.pop();
+  }
+  return true;
+}
+
+function isSmallObject(object: object, walk: Walk): boolean {
+  if (!isPlain(object)) return refuse(walk, 'is not a plain object: only its own values are looked at');
+  const keys = Object.keys(object);
+  if (keys.length > mostValues) return refuse(walk, `the document has more than ${mostValues} values`);
+  for (const key of keys) {
+    if (key.length > longestText)
+      return refuse(walk, `a key of ${key.length} characters is longer than ${longestText}`);
+    walk.keys.push(key);
+    if (!isSmall((object as Record<string, unknown>)[key], walk)) return false;
+    walk.keys.pop();
+  }
+  return true;
+}
+
+function refuse(walk: Walk, message: string): false {
+  walk.message = message;
+  return false;
 }
 
 /**
@@ -43,12 +67,13 @@ export function sizeFault(json: unknown): Fault | undefined {
  * inherits would be read as its own, past every guard.
  */
 function isPlain(value: object): boolean {
-  if (Array.isArray(value)) return true;
   const prototype: unknown = Object.getPrototypeOf(value);
   return prototype === null || Object.getPrototypeOf(prototype) === null;
 }
 
-function childPath(path: string, key: string, isIndex: boolean): string {
-  if (isIndex) return `${path}[${key}]`;
-  return path === '' ? key : `${path}.${key}`;
+function pathOf(keys: readonly (string | number)[]): string {
+  return keys.reduce<string>((path, key) => {
+    if (typeof key === 'number') return `${path}[${key}]`;
+    return path === '' ? key : `${path}.${key}`;
+  }, '');
 }
