@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { finiteNumber } from '../documents/index.ts';
 import { type AxisQuantity, axisFacts } from './axis.ts';
-import type { Cell, Cells, CellUnit, Table } from './table.ts';
+import type { Cells, CellUnit, Table } from './table.ts';
 
 const quantities = Object.keys(axisFacts) as AxisQuantity[];
 const axisUnits = [...new Set(quantities.flatMap((quantity) => axisFacts[quantity].units))];
@@ -57,39 +57,47 @@ export function tableSchema<const U extends CellUnit>(
 
 function isCells(cells: unknown, depth: number): boolean {
   if (cells === null || (typeof cells === 'number' && Number.isFinite(cells))) return true;
-  // Spread, so that a hole in a list is seen.
-  return depth > 0 && Array.isArray(cells) && [...cells].every((part) => isCells(part, depth - 1));
+  if (depth === 0 || !Array.isArray(cells)) return false;
+  // By index, so that a hole in a list is seen.
+  for (let i = 0; i < cells.length; i += 1) if (!isCells(cells[i], depth - 1)) return false;
+  return true;
 }
 
-/** Everything wrong between the cells and the axes, each with the place of the cell. */
-function shapeFaults(table: Table, min: number, max: number): string[] {
+/** Everything wrong between the cells and the axes, each with the place of the cell, which is put into words for a fault only. */
+function shapeFaults({ axes, unit, cells }: Table, min: number, max: number): string[] {
   const faults: string[] = [];
-  const seen = new Set<string>();
-  for (const { quantity } of table.axes) {
-    if (seen.has(quantity)) faults.push(`two axes run along ${quantity}`);
-    seen.add(quantity);
+  const quantities = axes.map(({ quantity }) => quantity);
+  for (const [i, quantity] of quantities.entries()) {
+    if (quantities.indexOf(quantity) < i) faults.push(`two axes run along ${quantity}`);
   }
   let filled = 0;
-  const visit = (part: Cells, axis: number, place: string): void => {
-    const wanted = table.axes[axis]?.values.length;
-    if (wanted === undefined) {
-      if (Array.isArray(part)) faults.push(`cells${place} is nested deeper than there are axes`);
+  const place: number[] = [];
+  const at = () => `cells${place.map((i) => `[${i}]`).join('')}`;
+  const visit = (part: Cells): void => {
+    const axis = axes[place.length];
+    if (axis === undefined) {
+      if (Array.isArray(part)) faults.push(`${at()} is nested deeper than there are axes`);
       else if (part !== null) {
         filled += 1;
         const figure = part as number;
         if (figure < min || figure > max)
-          faults.push(`cells${place}: ${figure} ${table.unit} is not within ${min} to ${max} ${table.unit}`);
+          faults.push(`${at()}: ${figure} ${unit} is not within ${min} to ${max} ${unit}`);
       }
       return;
     }
-    if (!Array.isArray(part))
-      faults.push(`cells${place} must be a list of ${wanted} along ${table.axes[axis]?.quantity}`);
-    else if (part.length !== wanted)
-      faults.push(`cells${place} has ${part.length} entries for ${wanted} values of ${table.axes[axis]?.quantity}`);
-    else
-      for (const [i, inner] of (part as readonly (Cells | Cell)[]).entries()) visit(inner, axis + 1, `${place}[${i}]`);
+    const { length } = axis.values;
+    if (!Array.isArray(part)) faults.push(`${at()} must be a list of ${length} along ${axis.quantity}`);
+    else if (part.length !== length)
+      faults.push(`${at()} has ${part.length} entries for ${length} values of ${axis.quantity}`);
+    else {
+      for (let i = 0; i < length; i += 1) {
+        place.push(i);
+        visit(part[i] as Cells);
+        place.pop();
+      }
+    }
   };
-  visit(table.cells, 0, '');
+  visit(cells);
   if (faults.length === 0 && filled === 0) faults.push('every cell is blank');
   return faults;
 }

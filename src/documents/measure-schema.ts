@@ -13,7 +13,9 @@ export function measureSchema<const U extends UnitWord>(
     const bounds = { min: bound(min, first, unit), max: bound(max, first, unit) };
     return v.strictObject({ value: numberWithin(bounds.min, bounds.max, unit), unit: v.literal(unit) });
   });
-  return v.variant('unit', options as never) as unknown as v.GenericSchema<unknown, Measure<U>>;
+  const [only] = options;
+  const schema = options.length === 1 ? only : v.variant('unit', options as never);
+  return schema as unknown as v.GenericSchema<unknown, Measure<U>>;
 }
 
 /** A bare number within bounds; for the figures of a list whose unit stands beside it. */
