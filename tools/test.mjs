@@ -13,6 +13,7 @@ const steps = [
   ['JSON Schemas', 'node tools/schemas.mjs'],
   ['Check values', 'node tools/check-values.mjs'],
   ['Licence notices', 'node tools/notices.mjs'],
+  ['Figures of the README', 'node tools/readme.mjs --check'],
   ['Layers', 'depcruise --config tools/layers.cjs src'],
   ['Mixed units', 'node tools/mixed-tags.mjs'],
   ['Unused code and dependencies', 'knip --config tools/knip.json'],
