@@ -18,6 +18,7 @@ const layers = [
   'aircraft',
   'assessment',
   'study',
+  'columns',
   'worksheet',
   'register',
 ];

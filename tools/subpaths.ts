@@ -15,6 +15,7 @@ export const subpaths: Record<string, string> = {
   aircraft: 'src/aircraft/index.ts',
   assessment: 'src/assessment/index.ts',
   study: 'src/study/index.ts',
+  columns: 'src/columns/index.ts',
   worksheet: 'src/worksheet/index.ts',
   register: 'src/register/index.ts',
 };
