@@ -17,10 +17,13 @@ export const specifiers = Object.entries(manifest.exports)
   .map(([subpath]) => `groundroll${subpath.slice(1)}`);
 
 /**
- * An empty project with the packed tarball in its node_modules, as an installation leaves it. The dependencies are
- * linked from ours, so that no network is needed.
+ * An empty project with the packed tarball in its node_modules, as an installation leaves it. The dependencies, and what
+ * the project needs beside, are linked from ours, so that no network is needed.
  */
-export function consumer(files: Readonly<Record<string, string>>): { folder: string; remove: () => void } {
+export function consumer(
+  files: Readonly<Record<string, string>>,
+  beside: readonly string[] = [],
+): { folder: string; remove: () => void } {
   if (!fs.existsSync(path.join(root, 'dist/index.d.cts'))) throw new Error('run `npm run build` first');
   const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'groundroll-consumer-'));
   const modules = path.join(folder, 'node_modules');
@@ -34,7 +37,7 @@ export function consumer(files: Readonly<Record<string, string>>): { folder: str
     '-C',
     path.join(modules, 'groundroll'),
   ]);
-  for (const dependency of Object.keys(manifest.dependencies)) {
+  for (const dependency of [...Object.keys(manifest.dependencies), ...beside]) {
     fs.symlinkSync(path.join(root, 'node_modules', dependency), path.join(modules, dependency));
   }
   for (const [name, text] of Object.entries(files)) fs.writeFileSync(path.join(folder, name), text);
