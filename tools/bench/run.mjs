@@ -4,10 +4,10 @@
 // not met is printed as such and fails nothing; a formula that differs from its form by hand does.
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import { demandFigures } from './harness.mjs';
+import { machineOf } from './machine.mjs';
 import { linesOf } from './report.mjs';
 
 export const file = 'docs/measurements/speed.json';
@@ -56,18 +56,6 @@ async function runTopic(name) {
   demandFigures();
   for (const line of linesOf(name, result)) console.log(line);
   if (values.write) write(name, { ...machine, rounds, result });
-}
-
-function machineOf() {
-  const git = (...words) => execFileSync('git', words, { encoding: 'utf8' }).trim();
-  const changed = git('status', '--porcelain', '--', 'src', 'package-lock.json') === '' ? '' : ', with changes';
-  return {
-    cpu: os.cpus()[0]?.model ?? 'not known',
-    cores: os.cpus().length,
-    node: process.version,
-    commit: `${git('rev-parse', '--short=10', 'HEAD')}${changed}`,
-    date: new Date().toISOString().slice(0, 10),
-  };
 }
 
 /** Keeps the result of one topic beside those of the others. */
