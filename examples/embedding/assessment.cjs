@@ -1,5 +1,5 @@
 // Node, CommonJS: a whole assessment of a request file. The performance data stand in a file of their own.
-//   node assessment.cjs ../requests/takeoff-28.json ../performance-data/corran-four.json
+//   node assessment.cjs takeoff-28.json corran-four.json
 
 const { readFileSync } = require('node:fs');
 const { assessTakeoff } = require('groundroll');

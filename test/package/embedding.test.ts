@@ -88,6 +88,17 @@ describe('the examples of embedding, run from the packed tarball', () => {
     expect(stderr).toMatch(/^mass: /);
   });
 
+  it('in Node, many weathers', () => {
+    const printed = node(embedding, 'weathers.mjs', ...documents);
+    expect(printed.trim().split('\n')).toEqual(['20 °C: within', '30 °C: within', '36 °C: outside']);
+    const { status, stderr } = spawnSync('node', ['weathers.mjs', documents[1], documents[1]], {
+      cwd: embedding,
+      encoding: 'utf8',
+    });
+    expect(status).toBe(2);
+    expect(stderr).toMatch(/^schema: /);
+  });
+
   it('in Deno, with its types', () => {
     expect(deno('check', manual, 'metar.ts')).toBe('');
     expect(deno('run', manual, 'metar.ts', report).trim().split('\n')).toEqual([
@@ -129,6 +140,10 @@ describe('the example of an HTTP server', () => {
     expect(status).toBe(200);
     expect(answer).toMatchObject({ schema: 'groundroll/takeoff-assessment/1', verdict: 'within' });
     expect(answer.limitsOfUse.length).toBeGreaterThan(0);
+  });
+
+  it('answers the client beside it', () => {
+    expect(node(embedding, 'post.mjs', address, ...documents).trim()).toBe('200 within');
   });
 
   it('answers 422 with every fault and its path', async () => {

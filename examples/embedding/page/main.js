@@ -1,5 +1,5 @@
 // A page built with Vite. Only what is imported is bundled: no tables, no records, no model of the earth's field.
-//   npx vite build examples/embedding/page
+//   npx vite page
 
 import { DomainError, degTrue, formatAcrossRunway, formatAlongRunway, kt } from 'groundroll/units';
 import { windComponents } from 'groundroll/wind';

@@ -1,5 +1,5 @@
 // Asks the worker about one request, from the command line.
-//   deno run --allow-read --node-modules-dir=manual ask.mjs takeoff-28.json corran-four.json
+//   deno run --allow-read --node-modules-dir=manual worker/ask.mjs takeoff-28.json corran-four.json
 
 import { readFileSync } from 'node:fs';
 import { verdictsByTemperature } from './main.js';
