@@ -33,7 +33,8 @@ const curvePanel = v.pipe(
   }),
   v.check(({ curves }) => rises(curves.map(({ at }) => at)), 'the values of the family must rise from curve to curve'),
   v.check(
-    ({ curves }) => haveCommonPart(curves.map((curve) => curve.points)),
+    ({ curves }) =>
+      !curves.every((curve) => isCurve(curve.points)) || haveCommonPart(curves.map((curve) => curve.points)),
     'the curves have no part of the panel in common',
   ),
 );
@@ -45,11 +46,12 @@ const guidePanel = v.pipe(
     guides: v.pipe(v.array(points), v.minLength(2, 'a panel has at least 2 guide lines')),
   }),
   v.check(
-    ({ guides, referenceLine }) => guides.every((line) => covers(line, referenceLine)),
+    ({ guides, referenceLine }) => !guides.every(isCurve) || guides.every((line) => covers(line, referenceLine)),
     'every guide line must cross the reference line',
   ),
   v.check(
-    ({ guides, referenceLine }) => guides.some((line) => !covers(line, referenceLine)) || inOrder(guides),
+    ({ guides, referenceLine }) =>
+      !guides.every(isCurve) || guides.some((line) => !covers(line, referenceLine)) || inOrder(guides),
     'guide lines must stand from the lowest to the highest and may not cross',
   ),
 );
@@ -95,6 +97,11 @@ function ordinateFaults({ panels, unit }: Chart, min: number, max: number): stri
 
 function rises(values: readonly number[]): boolean {
   return values.every((value, i) => i === 0 || value > (values[i - 1] as number));
+}
+
+/** Whether a line can be read and held against others; what is wrong with it is a fault of its own. */
+function isCurve(curve: readonly ChartPoint[]): boolean {
+  return curve.length >= 2 && curve.flat().every(Number.isFinite) && rises(curve.map(([along]) => along));
 }
 
 function covers(curve: readonly ChartPoint[], along: number): boolean {

@@ -1,5 +1,5 @@
 import { trueAirspeed } from '../airspeed/index.ts';
-import type { CalibratedAirspeed, Celsius, PressureAltitude } from '../units/index.ts';
+import { type CalibratedAirspeed, type Celsius, DomainError, type PressureAltitude } from '../units/index.ts';
 import { convert } from '../units/unit-table.ts';
 import { axisFacts } from './axis.ts';
 import { preparedCalibration } from './calibrate.ts';
@@ -108,12 +108,22 @@ function liftOffTrueAirspeed(data: PerformanceData, table: TakeoffData): (point:
     if (indicated === undefined) return undefined;
     const calibrated = bracketPrepared(calibration, { indicatedAirspeed: indicated });
     if (!calibrated.ok) return undefined;
+    return trueAirspeedWithin(interpolateCell(calibrated.cell), pressureAltitude, temperature);
+  };
+}
+
+/** None where the data go beyond the air in which the formula holds: that is no matter of metres and feet. */
+function trueAirspeedWithin(vc_kt: number, pressureAltitude: number, temperature: number): number | undefined {
+  try {
     return trueAirspeed({
-      calibratedAirspeed: interpolateCell(calibrated.cell) as CalibratedAirspeed,
+      calibratedAirspeed: vc_kt as CalibratedAirspeed,
       pressureAltitude: pressureAltitude as PressureAltitude,
       temperature: temperature as Celsius,
     });
-  };
+  } catch (error) {
+    if (error instanceof DomainError) return undefined;
+    throw error;
+  }
 }
 
 /** A printed example that the data do not give back: either was mistyped. */
