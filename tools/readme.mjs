@@ -25,7 +25,7 @@ function figure() {
   if (!assessed.ok) throw new Error('the example has faults');
   const ink =
     '<style>svg{color:#1b1b1b;background:#fff}@media(prefers-color-scheme:dark){svg{color:#e6e6e6;background:#111}}</style>';
-  return `${stairsFigure(assessed.value).replace('<title>', `${ink}<title>`)}\n`;
+  return `${stairsFigure(assessed.value).replace('</desc>', `</desc>${ink}`)}\n`;
 }
 
 const unspecific = new Set(['mathematics', 'groundroll', 'trade-practice']);
