@@ -90,7 +90,7 @@ const tallies = parts.map(({ runway }, i) => {
 });
 const times = stop();
 
-report('Arrow in one thread', summed(tallies), { runways: parts.length, threads: 1, ...times }, json);
+report('through Arrow, in one thread', summed(tallies), { runways: parts.length, threads: 1, ...times }, json);
 if (!json) {
   const table = tableFromIPC(firstBytes);
   const { nullCount } = table.getChild('takeoff_distance_required_m');

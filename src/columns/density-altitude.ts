@@ -35,7 +35,7 @@ export interface DensityAltitudeColumnInputs {
  * @example
  * const temperature = { unit: 'degC', values: Float64Array.of(30, Number.NaN) } as const
  * const column = densityAltitudeColumn({ pressureAltitude: ftPA(5000), temperature })
- * column.densityAltitude.values[0] // ≈ 7800.7 ± 0.1
+ * column.densityAltitude.values[0] ?? 0 // ≈ 7800.7 ± 0.1
  * Array.from(column.hasFigure) // => [1, 0]
  * column.refused.count // => 1
  */

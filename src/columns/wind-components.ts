@@ -44,7 +44,7 @@ const norths = ['degTrue', 'degMagnetic'] as const;
  * const from = { unit: 'degMagnetic', values: Float64Array.of(140, 361) } as const
  * const speed = { unit: 'kt', values: Float64Array.of(25, 25) } as const
  * const { crosswind, hasFigure, refused } = windComponentsColumns({ from, speed, direction: degMagnetic(170) })
- * crosswind.values[0] // ≈ -12.5 ± 0.01
+ * crosswind.values[0] ?? 0 // ≈ -12.5 ± 0.01
  * Array.from(hasFigure) // => [1, 0]
  * refused.first[0]?.detail.parameter // => 'from'
  */
