@@ -63,15 +63,16 @@ export function newComparisonColumns(
   placed: readonly PlacedCriterion[],
   rows: number,
   ids: readonly CriterionId[] | undefined,
-  allocate: Allocate,
+  allocate: Allocate | undefined,
 ): ComparisonColumns {
   const known = [...new Set(placed.map(({ id }) => id))];
   for (const [i, id] of (ids ?? []).entries()) {
     demandWord(`criteria[${i}]`, id, known, 'criteria of this take-off or landing');
   }
   const chosen = ids === undefined ? placed : placed.filter(({ id }) => ids.includes(id));
-  const figures = () => new Float64Array(allocate(rows * Float64Array.BYTES_PER_ELEMENT));
-  const codes = () => new Uint8Array(allocate(rows));
+  const figures = (): Float64Array =>
+    allocate === undefined ? new Float64Array(rows) : new Float64Array(allocate(rows * Float64Array.BYTES_PER_ELEMENT));
+  const codes = (): Uint8Array => (allocate === undefined ? new Uint8Array(rows) : new Uint8Array(allocate(rows)));
   return {
     verdict: codes(),
     criteria: chosen.map(({ id, subject, limitStatus, unit }) => ({

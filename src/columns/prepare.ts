@@ -24,7 +24,7 @@ import {
   placedCriteria,
   writeRow,
 } from './criterion-columns.ts';
-import { Refusals, type RefusedRows } from './refused-rows.ts';
+import { noRefusals, noteRefusal, type RefusedRows } from './refused-rows.ts';
 import { conditionsAt, rowsOfWeather, type WeatherColumns } from './weather.ts';
 
 /** Inputs of `columns`. */
@@ -116,13 +116,13 @@ function preparedColumns(
     ok: true,
     value: {
       north,
-      columns: ({ rows, criteria: ids, allocate = (bytes) => new ArrayBuffer(bytes) }) => {
+      columns: ({ rows, criteria: ids, allocate }) => {
         demandCount('rows', rows, 0, Number.MAX_SAFE_INTEGER);
         return newComparisonColumns(placed, rows, ids, allocate);
       },
       compare: ({ weather, mass, into }) => {
         const rows = rowsOfWeather(weather, north, mass);
-        const columns = into ?? newComparisonColumns(placed, rows, undefined, (bytes) => new ArrayBuffer(bytes));
+        const columns = into ?? newComparisonColumns(placed, rows, undefined, undefined);
         const places = demandPlaces(columns, placed, rows);
         const found = compareRows(comparable, { weather, mass, increment_kt }, columns, places, rows);
         return { verdict: columns.verdict, criteria: columns.criteria, refused: found };
@@ -144,15 +144,15 @@ function compareRows(
   places: readonly PlacedCriterion[],
   rows: number,
 ): RefusedRows {
-  const refused = new Refusals();
+  const refused = noRefusals();
   for (let row = 0; row < rows; row += 1) {
     const conditions = conditionsAt(weather, row, increment_kt);
     const comparison =
       mass === undefined ? comparable.compare(conditions) : comparable.compare(conditions, { mass_kg: at(mass, row) });
-    if (comparison.refused !== undefined) refused.add(row, comparison.refused);
+    if (comparison.refused !== undefined) noteRefusal(refused, row, comparison.refused);
     writeRow(into, places, row, comparison);
   }
-  return refused.done();
+  return refused;
 }
 
 /** As the prepared request takes its winds. */

@@ -17,33 +17,34 @@ export interface RefusedRows {
 /** Kept with their reasons; a column that is wrong throughout is understood from these. */
 const keptWithReason = 10;
 
-/** Collects refused rows. */
-export class Refusals implements RefusedRows {
-  count = 0;
-  readonly first: RefusedRow[] = [];
+/** Refused rows while they are being found. */
+export interface RefusalsFound extends RefusedRows {
+  count: number;
+  readonly first: RefusedRow[];
+}
 
-  add(row: number, detail: DomainErrorDetail): void {
-    this.count += 1;
-    if (this.first.length < keptWithReason) this.first.push({ row, detail });
-  }
+/** No row refused so far. */
+export function noRefusals(): RefusalsFound {
+  return { count: 0, first: [] };
+}
 
-  /** Plain data, as results are. */
-  done(): RefusedRows {
-    return { count: this.count, first: this.first };
-  }
+/** Notes a refused row. */
+export function noteRefusal(found: RefusalsFound, row: number, detail: DomainErrorDetail): void {
+  found.count += 1;
+  if (found.first.length < keptWithReason) found.first.push({ row, detail });
 }
 
 /** Goes through the rows; what a formula refuses is noted and its row cleared, so that no old figure stays there. */
 export function eachRow(rows: number, evaluate: (row: number) => void, clear: (row: number) => void): RefusedRows {
-  const refused = new Refusals();
+  const refused = noRefusals();
   for (let row = 0; row < rows; row += 1) {
     try {
       evaluate(row);
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       clear(row);
-      refused.add(row, error.detail);
+      noteRefusal(refused, row, error.detail);
     }
   }
-  return refused.done();
+  return refused;
 }

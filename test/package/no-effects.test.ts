@@ -9,7 +9,7 @@ import { root } from './packed.ts';
 // language alone in view.
 const allowed = new Set([
   ...['Array', 'Boolean', 'Error', 'Float64Array', 'JSON', 'Map', 'Math', 'Number', 'Object', 'RangeError', 'RegExp'],
-  ...['Set', 'String', 'undefined'],
+  ...['Set', 'String', 'Uint8Array', 'undefined'],
 ]);
 /** Dates that are given, never the present one. */
 const allowedDates = [/^Date\.parse\(.+\)$/s, /^Date\.UTC\(.+\)$/s, /^new Date\(.+\)$/s];
