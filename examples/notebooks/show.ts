@@ -2,6 +2,7 @@
 
 import * as Plot from '@observablehq/plot';
 import type { TakeoffAssessment } from 'groundroll';
+import { formulaMathml } from 'groundroll/register';
 import { type FormatOptions, formatValue, type Measure, type UnitWord } from 'groundroll/units';
 import { parseHTML } from 'linkedom';
 
@@ -40,6 +41,18 @@ export function sentences(...lines: readonly string[]): Promise<void> {
   });
 }
 
+/** A box that is as wide as the page lets it be, and in which what is wider scrolls. */
+const scrolling = (html: string) =>
+  `<div style="overflow-x: auto; width: 0; min-width: 100%" tabindex="0">${html}</div>`;
+
+/** An equation of a record, set where a notebook sets mathematics, and as the record writes it elsewhere. */
+export function equation(tex: string): Promise<void> {
+  return show({ 'text/plain': tex, 'text/html': `<p>${mathematics(tex)}</p>` });
+}
+
+/** MathML of the register; what it does not hold stays as it is written. */
+const mathematics = (text: string) => formulaMathml[text] ?? escaped(text);
+
 /** Rows with the same columns; the figures come with their units. */
 export function table(rows: readonly Readonly<Record<string, string>>[]): Promise<void> {
   const columns = Object.keys(rows[0] ?? {});
@@ -50,24 +63,36 @@ export function table(rows: readonly Readonly<Record<string, string>>[]): Promis
       .join('  ')
       .trimEnd();
   const cells = (tag: string, cell: (column: string) => string) =>
-    `<tr>${columns.map((column) => `<${tag} style="text-align: left">${escaped(cell(column))}</${tag}>`).join('')}</tr>`;
+    `<tr>${columns.map((column) => `<${tag} style="text-align: left">${cell(column)}</${tag}>`).join('')}</tr>`;
+  // A column of symbols is set like the equations that they stand in.
+  const body = (row: Readonly<Record<string, string>>) => (column: string) =>
+    (column === 'symbol' ? mathematics : escaped)(row[column] ?? '');
   return show({
     'text/plain': [line((column) => column), ...rows.map((row) => line((column) => row[column] ?? ''))].join('\n'),
-    'text/html': `<table>${cells('th', (column) => column)}${rows.map((row) => cells('td', (column) => row[column] ?? '')).join('')}</table>`,
+    'text/html': `<table>${cells('th', escaped)}${rows.map((row) => cells('td', body(row))).join('')}</table>`,
   });
 }
 
 /** A figure in ink; the sentence says what it shows, also to those who cannot see it. */
 export function figure(sentence: string, options: Plot.PlotOptions): Promise<void> {
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
-  const drawn = Plot.plot({ document, width: 640, height: 320, marginLeft: 60, grid: true, ...options });
+  // On a telephone a figure scrolls rather than shrink until nobody can read it.
+  const style = { fontSize: '13px', minWidth: '540px' };
+  const margins = { marginLeft: 60, marginTop: 30, marginBottom: 44 };
+  const drawn = Plot.plot({ document, width: 640, height: 340, ...margins, grid: true, style, ...options });
+  // The whole is one image with one name: names of its parts would be read by nobody.
+  for (const part of drawn.querySelectorAll('[aria-label], [aria-description]')) {
+    part.removeAttribute('aria-label');
+    part.removeAttribute('aria-description');
+  }
   drawn.setAttribute('role', 'img');
   drawn.setAttribute('aria-label', sentence);
-  const svg = drawn.outerHTML;
+  // Thousands stand apart as everywhere else: 1 100, not 1,100.
+  const svg = drawn.outerHTML.replace(/(?<=>−?\d{1,3}),(?=\d{3}<)/g, '\u00a0');
   return show({
     'text/plain': sentence,
     'image/svg+xml': svg,
-    'text/html': `<figure style="margin: 0">${svg}<figcaption>${escaped(sentence)}</figcaption></figure>`,
+    'text/html': `<figure style="margin: 0">${scrolling(svg)}<figcaption>${escaped(sentence)}</figcaption></figure>`,
   });
 }
 
