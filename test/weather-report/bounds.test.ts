@@ -52,6 +52,7 @@ describe('a group with more in it than its form', () => {
     ['A1A2992', 'altimeterSetting'],
     ['19007KT 1150V230', 'wind.range'],
     ['19007KT 150V2301', 'wind.range'],
+    ['X19007KT', 'wind'],
   ])('%s is a fault', (group, path) => {
     expect(faulty(`${head} ${group}`)).toEqual([path]);
   });
@@ -60,8 +61,44 @@ describe('a group with more in it than its form', () => {
     expect(faulty('METAR ZZZZ 0141350Z 19007KT')).toEqual(['time']);
   });
 
-  it.each(['12/34567', 'ABCDE', 'R28/P1500'])('%s is none of those that are read', (group) => {
-    expect(observed(group).notRead).toEqual([group]);
+  it.each(['12/34567', 'ABCDE', 'R28/P1500', 'XA2992', 'A', 'AB', 'KTX', 'X150V230', '150V230XX'])(
+    '%s is none of those that are read',
+    (group) => {
+      expect(observed(group).notRead).toEqual([group]);
+    },
+  );
+});
+
+describe('a whole text', () => {
+  it('may have 2000 characters, and no more', () => {
+    const text = (length: number) => `${head} 19007KT RMK ${'X'.repeat(length - head.length - 13)}`;
+    expect(text(2000)).toHaveLength(2000);
+    expect(readMetar(text(2000)).ok).toBe(true);
+    expect(readMetar(text(2001)).ok).toBe(false);
+  });
+
+  it.each(['METAR', 'SPECI'])('holds one report: a second %s is a fault', (word) => {
+    expect(readMetar(`${head} 19007KT ${word} ZZZZ 141420Z`)).toMatchObject({
+      faults: [{ message: expect.stringContaining('begins a second report') }],
+    });
+  });
+
+  it('may end with its sign, and nothing may follow it', () => {
+    expect(readMetar(`${head} 19007KT=`).ok).toBe(true);
+    expect(readMetar(`${head} 19007KT= 26/16`).ok).toBe(false);
+    expect(readMetar(`= ${head} 19007KT`).ok).toBe(false);
+  });
+
+  it('that breaks off in its heading has the faults of what is missing', () => {
+    expect(faulty('METAR')).toEqual(['station', 'time']);
+    expect(faulty('METAR ZZZZ')).toEqual(['time']);
+    expect(faulty('METAR Z,ZZ 141350Z')).toEqual(['station']);
+    expect(faulty('METAR ZZZZ 19007KT 26/16')).toEqual(['time']);
+  });
+
+  it('is repeated in a fault by no more than 40 characters of a group', () => {
+    const read = readMetar(`${head} ${'9'.repeat(60)}KT`);
+    expect(read.ok ? [] : read.faults.map(({ message }) => message.indexOf('" at'))).toEqual([41]);
   });
 });
 
