@@ -268,7 +268,7 @@ export function speedPage(measured) {
     ];
   });
   const title = 'How fast it is: the figures';
-  return `---\ntitle: "${title}"\nsearch: "speed benchmark figures nanoseconds"\n---\n\n# ${title}\n\nWhat they mean says [how fast it is](../../../docs/guides/speed.md). All figures on this page are made of one file of measurements, \`${measurements}\`, which \`npm run bench -- --write\` renews.\n\n${parts.join('\n\n')}\n`;
+  return `---\ntitle: "${title}"\nsearch: "speed benchmark figures nanoseconds"\n---\n\n# ${title}\n\nWhat they mean is told by the guide [How fast it is](../../../docs/guides/speed.md). All figures on this page are made of one file of measurements, \`${measurements}\`, which \`npm run bench -- --write\` renews.\n\n${parts.join('\n\n')}\n`;
 }
 
 /** Writes the page. */

@@ -2,7 +2,7 @@
 // function's `@record` to its page in the formula register.
 import fs from 'node:fs';
 import path from 'node:path';
-import { Comment, CommentTag, Converter, IndexEvent, KindRouter, PageEvent } from 'typedoc';
+import { Comment, CommentTag, Converter, IndexEvent, KindRouter, PageEvent, ReflectionKind } from 'typedoc';
 
 const documentRoots = {
   guides: 'docs/guides',
@@ -107,11 +107,15 @@ export function linkRecords(app) {
 export function searchWords(app) {
   app.renderer.on(IndexEvent.PREPARE_INDEX, (event) => {
     event.searchResults.forEach((reflection, i) => {
-      if (!reflection.isDocument()) return;
+      if (!reflection.isDocument()) {
+        // Whoever types the name of a thing means its formula; the types of its arguments are one click further.
+        reflection.relevanceBoost = reflection.kindOf(ReflectionKind.Function) ? 1.5 : 0.25;
+        return;
+      }
       const content = reflection.content.map(({ text }) => text).join('');
       const document = reflection.frontmatter.search ?? content.replace(/<[^>]+>/g, ' ');
       // A reader looks for the page that explains before the name of a property.
-      reflection.relevanceBoost = 4;
+      reflection.relevanceBoost = 12;
       event.searchFields[i] = { ...event.searchFields[i], document };
     });
   });

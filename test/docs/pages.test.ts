@@ -76,6 +76,12 @@ describe.skipIf(isBrowserMissing)('the site', () => {
     await search('crosswind component', '/register/formulas/wind.components.html');
     await search('windComponents', '/functions/wind.windComponents.html');
     await search('soft field', '/guides/soft-field.html');
+    // The name of a thing leads to its formula before the types of its arguments.
+    await search('density altitude', '/register/formulas/atmosphere.density-altitude.html');
+    await page.locator('#tsd-search-trigger').click();
+    await page.locator('#tsd-search-input').fill('density altitude');
+    const first = page.locator('#tsd-search-results a').first();
+    await expect.poll(() => first.getAttribute('href')).toMatch(/formulas\/atmosphere\.density-altitude\.html$/);
     await page.close();
   });
 
