@@ -103,7 +103,7 @@ class WorkingOnPage {
       this.checked.add(id);
       return checksHtml(formula);
     }
-    return `<p><a href="#${escaped(checksId(id))}">The published figures that this formula is compared with</a></p>`;
+    return `<p><a href="#${escaped(checksId(id))}">The figures of others that this formula is compared with</a></p>`;
   }
 }
 

@@ -1,7 +1,7 @@
 import type { WorkingEntry } from '../assessment/index.ts';
 import type { WorksheetLine } from './ledger.ts';
 import { type WorksheetSection, worksheetSections } from './sections.ts';
-import { named, shownOutput } from './shown-value.ts';
+import { named, shownOutput, shownSource } from './shown-value.ts';
 import type { Worksheet, WorksheetFormula } from './worksheet.ts';
 
 /**
@@ -44,9 +44,7 @@ function ledgerRow({ sentence, detail, factor, added = '', total = '' }: Workshe
 }
 
 function formulaLines({ id, title, equation, citations }: WorksheetFormula): string[] {
-  const sources = citations.map(
-    ({ title: source, edition, locator, access }) => `- ${source}, ${edition}; ${locator} (${access})`,
-  );
+  const sources = citations.map((citation) => `- ${shownSource(citation)} (${citation.access})`);
   return ['', `### ${title} (\`${id}\`)`, '', `$$${equation}$$`, '', ...sources];
 }
 

@@ -1,4 +1,5 @@
 import type { TraceStep } from '../assessment/index.ts';
+import type { Citation, Source } from '../sources/index.ts';
 import { formatNumber, formatValue } from '../units/index.ts';
 import { isUnitWord } from '../units/unit-table.ts';
 
@@ -15,6 +16,11 @@ export function shownValue(value: unknown, unit: string | undefined): string {
   return unit !== undefined && isUnitWord(unit)
     ? formatValue(value, unit, { decimals })
     : formatNumber(value, { decimals });
+}
+
+/** A source and the place in it; what has no edition is not said to have none. */
+export function shownSource({ title, edition, locator }: Citation & Source): string {
+  return `${edition === 'none' ? title : `${title}, ${edition}`}; ${locator}`;
 }
 
 /** `name value` for each value that there is, each in its own unit or else in the one for all. */

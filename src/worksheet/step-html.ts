@@ -1,6 +1,6 @@
 import type { TraceStep } from '../assessment/index.ts';
 import { escaped } from './markup.ts';
-import { shownValue } from './shown-value.ts';
+import { shownSource, shownValue } from './shown-value.ts';
 import type { WorksheetCheckValue, WorksheetFormula } from './worksheet.ts';
 
 /** MathML by TeX, as `formulaMathml` of `groundroll/register` has it. */
@@ -16,7 +16,7 @@ export interface WorkingStepHtmlOptions {
 
 /**
  * One step of the working as markup for a page of one's own: its result, the formula, what went in and came out, the
- * sources with their access status, and the published figures with our residual.
+ * sources with their access status, and the figures of others with our residual.
  *
  * @param step - a step of the `trace` of an assessment.
  * @param formula - its formula, as `worksheetFormula` gives it.
@@ -32,8 +32,8 @@ export function workingStepHtml(step: TraceStep, formula: WorksheetFormula, opti
 export function stepHtml(id: string, step: TraceStep, formula: WorksheetFormula, mathml: MathmlByTex, checks: string) {
   const { equation, title, citations } = formula;
   const sources = citations.map(
-    ({ title: source, edition, locator, access }) =>
-      `<li>${escaped(`${source}, ${edition}; ${locator}`)} <span class="access">(${escaped(access)})</span></li>`,
+    (citation) =>
+      `<li>${escaped(shownSource(citation))} <span class="access">(${escaped(citation.access)})</span></li>`,
   );
   const { output } = step;
   const results = typeof output === 'object' && output !== null ? rows(output, formula, mathml) : [];
@@ -73,15 +73,16 @@ function rows(values: object, { symbols, units }: WorksheetFormula, mathml: Math
   });
 }
 
-/** The published figures that a formula must reproduce, ours beside each; nothing where none were joined. */
+/** The figures of others that a formula must reproduce, ours beside each; nothing where none were joined. */
 export function checksHtml(formula: WorksheetFormula, place = checksId(formula.id)): string {
   const { checkValues, nonePublished, symbols } = formula;
   if (checkValues === undefined) return '';
   if (nonePublished !== undefined) return `<p>No published figure to compare with: ${escaped(nonePublished)}</p>`;
   const agreeing = checkValues.filter(({ agrees }) => agrees).length;
-  const count = `${checkValues.length} published ${checkValues.length === 1 ? 'figure' : 'figures'}`;
-  const head = ['published', 'ours', 'residual'].map((each) => `<th scope="col" class="figure">${each}</th>`);
-  return `<details id="${escaped(place)}"><summary>${count}, ${agreeing} within what the printing allows</summary>
+  // Some are the results of programs written apart from this one, which nobody published; each row says whose it is.
+  const count = `${checkValues.length} ${checkValues.length === 1 ? 'figure' : 'figures'} of others to compare with`;
+  const head = ['theirs', 'ours', 'residual'].map((each) => `<th scope="col" class="figure">${each}</th>`);
+  return `<details id="${escaped(place)}"><summary>${count}, ${agreeing} within tolerance</summary>
 <table class="checks"><thead><tr>${head.join('')}</tr></thead>${checkValues.map((each) => checkRows(each, symbols)).join('')}</table></details>`;
 }
 

@@ -34,7 +34,7 @@ describe('the example that writes pages', () => {
     expect(page.startsWith('<!doctype html>')).toBe(true);
     expect(page.match(/<svg /g)).toHaveLength(3);
     expect(page).toContain('<math display="block">');
-    expect(page).toContain('published figures, ');
+    expect(page).toContain('figures of others to compare with, ');
     expect(fs.readFileSync(path.join(target, 'takeoff-10-a6.html'), 'utf8')).toContain('size:105mm 148mm');
   });
 });

@@ -101,14 +101,26 @@ describe('the page of a worksheet', () => {
       expect(tread).toContain(`<span>${words}</span>`);
     }
     expect(tread).toContain('0.9927');
-    expect(tread).toContain('published figures');
+    expect(tread).toContain('figures of others to compare with');
   });
 
   it('prints formulas as TeX without MathML, and ends at the sources without check values', () => {
     const html = worksheetHtml(worksheet(takeoff('takeoff-10'), formulaRecords));
     expect(html).not.toContain('<math');
     expect(html).toContain('<code>k = 1 + \\frac{p\\,W}{100}</code>');
-    expect(html).not.toContain('published figure');
+    expect(html).not.toContain('figures of others');
+  });
+
+  it('calls no result of a program published, and gives no edition to what has none', () => {
+    const html = worksheetHtml(worksheet(takeoff('takeoff-28'), formulaRecords, checkValues));
+    expect(
+      checkValues.some(
+        ({ record, origin }) => record === 'atmosphere.density-altitude' && origin === 'independent-program',
+      ),
+    ).toBe(true);
+    expect(html).not.toMatch(/\d published figure/);
+    expect(html).toContain('Plane trigonometry and elementary mechanics; resolution of a vector');
+    expect(html).not.toContain(', none;');
   });
 
   it('is laid out for the paper asked for, and opens on request', () => {
