@@ -23,7 +23,7 @@ export function formulaText(formula, { sources }) {
     `    ${sources[citation.source].title}, ${citation.locator}; ${origin}, ${citation.access}`,
     ...compared.map(
       ({ output, published, ours, unit, residual, tolerance, share }) =>
-        `    ${output}: published ${published} ${unit}, ours ${ours}, residual ${residual}, tolerance ${tolerance}, share ${share.toFixed(3)}`,
+        `    ${output}: theirs ${published} ${unit}, ours ${ours}, residual ${residual}, tolerance ${tolerance}, share ${share.toFixed(3)}`,
     ),
   ]);
   return [

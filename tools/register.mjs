@@ -1,11 +1,18 @@
 // What the register holds, folder by folder: formulas, sources, check values, and how far our figures are from the
-// published ones at most. With --formulas every formula with all its figures, with --json the same as JSON. Ends with
-// code 1 if a figure is outside its tolerance.
+// published ones at most. With --formulas every formula with all its figures, or those of the ids and folders that
+// follow; with --json the same as JSON. Ends with code 1 if a figure is outside its tolerance.
 import { agreement, foldersOf, registerData, summary } from './register-data.mjs';
 import { formulaText } from './register-text.mjs';
 
 const data = await registerData();
-const { formulas } = data;
+const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'));
+const isAsked = ({ id, folder }) => asked.length === 0 || asked.includes(id) || asked.includes(folder);
+const unknown = asked.filter((word) => !data.formulas.some(({ id, folder }) => word === id || word === folder));
+if (unknown.length > 0) {
+  console.error(`no formula and no folder of formulas: ${unknown.join(', ')}`);
+  process.exit(2);
+}
+const formulas = data.formulas.filter(isAsked);
 const folders = foldersOf(formulas).map((folder) => ({
   folder,
   ...summary(formulas.filter((formula) => formula.folder === folder)),
@@ -15,7 +22,8 @@ const rows = formulas.flatMap(({ checkValues }) => checkValues.flatMap(({ figure
 const outside = rows.filter(({ share }) => !(share <= agreement));
 const isWhole = process.argv.includes('--formulas');
 
-if (process.argv.includes('--json')) console.log(isWhole ? JSON.stringify(data) : JSON.stringify(report, null, 2));
+if (process.argv.includes('--json'))
+  console.log(isWhole ? JSON.stringify({ ...data, formulas }) : JSON.stringify(report, null, 2));
 else {
   if (isWhole) for (const formula of formulas) console.log(formulaText(formula, data));
   const percent = (row) => (row === null ? '' : `${(row.share * 100).toFixed(1)} %`);

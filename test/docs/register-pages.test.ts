@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkValues, compareCheckValues, formulaRecords } from '../../src/register/index.ts';
@@ -76,8 +76,22 @@ describe('the pages of the formula register', () => {
       });
     expect(register('--json') === page('media/register.json')).toBe(true);
     const text = register();
-    expect(count(text, /: published .*, ours .*, residual .*, tolerance /g)).toBe(rows.length);
+    expect(count(text, /: theirs .*, ours .*, residual .*, tolerance /g)).toBe(rows.length);
     for (const { id, title } of formulaRecords) expect(text).toContain(`${id}  ${title}\n`);
+  });
+
+  it('are printed for one formula or one folder by npm run register, which knows no other word', () => {
+    const register = (...words: string[]) =>
+      spawnSync(process.execPath, ['tools/register.mjs', '--formulas', ...words], { encoding: 'utf8' });
+    const one = register('wind.components');
+    expect(one.status).toBe(0);
+    expect(one.stdout).toMatch(/^wind\.components {2}Headwind/);
+    expect(one.stdout).not.toContain('wind.used  ');
+    const folder = JSON.parse(register('study', '--json').stdout) as { formulas: { id: string }[] };
+    expect(folder.formulas.map(({ id }) => id)).toEqual(
+      formulaRecords.map(({ id }) => id).filter((id) => id.startsWith('study.')),
+    );
+    expect(register('wind.nothing')).toMatchObject({ status: 2, stdout: '' });
   });
 
   it('are what the comment of a function leads to', () => {
