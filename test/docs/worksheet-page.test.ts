@@ -214,7 +214,7 @@ describe.skipIf(isBrowserMissing)('the worksheet page', () => {
       /\((read|second-hand|recalled|derived|policy)\)/,
     );
     await way.locator('details summary').first().click();
-    expect(await way.locator('.checks thead').first().textContent()).toMatch(/published\s*ours\s*residual/);
+    expect(await way.locator('.checks thead').first().textContent()).toMatch(/theirs\s*ours\s*residual/);
     await page.locator('#field-windSpeed').fill('8');
     await page.locator('#way-wind-0-1 .result', { hasText: 'wind used' }).waitFor();
     expect(await page.locator('#way-wind-0-1').textContent()).toContain('8 kt');
