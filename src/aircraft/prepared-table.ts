@@ -40,7 +40,9 @@ export interface PreparedAxes {
 export interface PreparedTable {
   readonly along: PreparedAxes;
   readonly mode: ReadingMode;
-  readonly cells: Float64Array;
+  readonly cells: Float64Array | undefined;
+  /** As printed; a table that is read once is left so, because laying it out takes as long as it is large. */
+  readonly printed: Cells;
   /** The last reading that was within what is printed; its lists are those of the axes. */
   readonly within: {
     readonly ok: true;
@@ -54,6 +56,11 @@ export interface PreparedTable {
  * that the second reading of a point need not look for its place again.
  */
 export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: PreparedTable): PreparedTable {
+  return { ...prepareForOneReading(table, mode, like), cells: cellsInOneRow(table) };
+}
+
+/** As `prepareTable`, with the cells left where they are. */
+export function prepareForOneReading(table: Table<CellUnit>, mode: ReadingMode, like?: PreparedTable): PreparedTable {
   const along =
     like !== undefined && like.mode === mode && isSameAxes(table.axes, like.along.printed)
       ? like.along
@@ -63,7 +70,8 @@ export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: P
   return {
     along,
     mode,
-    cells: cellsInOneRow(table),
+    cells: undefined,
+    printed: table.cells,
     within: { ok: true, cell: { lower, upper, at, corners }, atEdge: [] },
   };
 }

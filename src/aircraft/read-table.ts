@@ -1,9 +1,9 @@
 import { convert } from '../units/unit-table.ts';
 import type { AxisQuantity } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
-import { type PreparedAxes, type PreparedAxis, type PreparedTable, prepareTable } from './prepared-table.ts';
+import { type PreparedAxes, type PreparedAxis, type PreparedTable, prepareForOneReading } from './prepared-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
-import type { CellUnit, Table, TableAxis } from './table.ts';
+import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
 
 /** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
 export type TablePoint = { readonly [Q in AxisQuantity]?: number | undefined };
@@ -21,7 +21,7 @@ export type TableReading =
 
 /** Finds the printed figures around a point. A returned case, not an exception: reading is in the path of every assessment. */
 export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: ReadingMode): TableReading {
-  return bracketPrepared(prepareTable(table, mode), point);
+  return bracketPrepared(prepareForOneReading(table, mode), point);
 }
 
 /**
@@ -47,7 +47,7 @@ export function bracketPrepared(table: PreparedTable, point: TablePoint): TableR
     else edges = edges === undefined ? [k] : [...edges, k];
   }
   if (isMoved) findOffsets(along);
-  if (!fillCorners(table.cells, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
+  if (!fillCorners(table, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
   if (edges === undefined) return within;
   for (const k of edges) {
     const { axis } = axes[k] as PreparedAxis;
@@ -147,17 +147,29 @@ function findOffsets({ axes, lowIndex, highIndex, offsets }: PreparedAxes): void
 }
 
 /** The figures at the corners; false if one that counts is blank. */
-function fillCorners(cells: Float64Array, offsets: Int32Array, corners: Float64Array): boolean {
+function fillCorners(table: PreparedTable, offsets: Int32Array, corners: Float64Array): boolean {
+  const { cells } = table;
   for (let i = 0; i < offsets.length; i += 1) {
-    const figure = cells[offsets[i] as number] as number;
+    const offset = offsets[i] as number;
+    const figure = cells === undefined ? printedAt(table, offset) : (cells[offset] as number);
     if (Number.isNaN(figure)) return false;
     corners[i] = figure;
   }
   return true;
 }
 
+/** The printed cell that stands so many cells after the first; NaN for a blank or missing one. */
+function printedAt({ printed, along }: PreparedTable, offset: number): number {
+  let part: Cells | undefined = printed;
+  for (const { stride, values } of along.axes) {
+    part = (part as readonly Cells[] | null | undefined)?.[Math.floor(offset / stride) % values.length];
+  }
+  return typeof part === 'number' ? part : Number.NaN;
+}
+
 /** Whether the figures get no better from the edge of an axis to the value next to it, so that the edge is the safe side. */
-function worsensFromEdge({ along, cells, within, mode }: PreparedTable, k: number): boolean {
+function worsensFromEdge(table: PreparedTable, k: number): boolean {
+  const { along, within, mode } = table;
   const { values, highIsFavourable } = along.axes[k] as PreparedAxis;
   const inner = highIsFavourable ? values.length - 2 : 1;
   const beside = {
@@ -169,7 +181,7 @@ function worsensFromEdge({ along, cells, within, mode }: PreparedTable, k: numbe
   findOffsets(beside);
   const next = within.cell.corners.slice();
   return (
-    fillCorners(cells, beside.offsets, next) &&
+    fillCorners(table, beside.offsets, next) &&
     next.every((figure, i) => {
       const atEdge = within.cell.corners[i] as number;
       return mode.worse === 'greater' ? figure >= atEdge : figure <= atEdge;
