@@ -37,9 +37,10 @@ export function bracketPrepared(table: PreparedTable, point: TablePoint): TableR
     const { axis, quantity, readingUnit, isInReadingUnit } = axes[k] as PreparedAxis;
     const given = valueAlong(point, quantity);
     const x = given === undefined || isInReadingUnit ? given : convert(given, readingUnit, axis.unit);
-    if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     if (x === found[k]) continue;
+    // Whatever ends this reading early, the next one looks here again, and with that for the corners.
     found[k] = Number.NaN;
+    if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     isMoved = true;
     const place = placeOnAxis(along, k, x, table.mode);
     if (place === 'off-edge') return { ok: false, reason: 'off-edge', axis, at: x };
