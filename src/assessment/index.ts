@@ -5,6 +5,7 @@ export type { LimitStatus, Verdict } from './kernel/criterion.ts';
 export type { TraceStep } from './kernel/step.ts';
 export { type Changes, type Comparison, type Prepared, prepareLanding, prepareTakeoff } from './prepare.ts';
 export { type Conditions, conditionsOf } from './request/conditions.ts';
+export type { North } from './request/north.ts';
 export { type Confirmation, type Policy, policyDefaults } from './request/policies.ts';
 export { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 export type {

@@ -9,6 +9,7 @@ import { judgeLandingDistance, landingFigures } from './kernel/landing-kernel.ts
 import { callThrough } from './kernel/step.ts';
 import { judgeTakeoffDistance, takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
+import { type North, northOf, northOfWind } from './request/north.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';
 import type { LandingRequest, TakeoffRequest, Weather } from './request/request.ts';
 import type { Situation } from './request/situation.ts';
@@ -45,10 +46,9 @@ export interface Changes {
 
 /** A situation that waits for weathers: the same computation as the full assessment, with and without its working. */
 export interface Prepared<T> {
-  /**
-   * Fast: verdicts and figures. Directions are against the north of the wind in the prepared request, or of the runway
-   * where that wind has no direction.
-   */
+  /** What every wind must be stated against: the north of the wind in the request, or of the runway where it has none. */
+  readonly north: North;
+  /** Fast: verdicts and figures. */
   compare(conditions: Conditions, changes?: Changes): Comparison;
   /** The distance criterion alone, as `compare` gives it; none where the conditions are refused. */
   compareDistance(conditions: Conditions, changes?: Changes): Comparison['criteria'][number] | undefined;
@@ -117,6 +117,7 @@ export function prepareTakeoff(request: TakeoffRequest): ReadResult<Prepared<Tak
   return {
     ok: true,
     value: {
+      north: northOf(read.value),
       compare: (conditions, changes = unchanged) => comparison(conditions, situation, changes, judge),
       compareDistance: (conditions, changes = unchanged) =>
         comparison(conditions, situation, changes, judgeDistance).criteria[0],
@@ -151,6 +152,7 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   return {
     ok: true,
     value: {
+      north: northOf(read.value),
       compare: (conditions, changes = unchanged) => comparison(conditions, situation, changes, judge),
       compareDistance: (conditions, changes = unchanged) =>
         comparison(conditions, situation, changes, judgeDistance).criteria[0],
@@ -199,15 +201,14 @@ function again<Q extends TakeoffRequest | LandingRequest, T>(
 ): ReadResult<T> {
   const readAgain = readWeather(weather);
   if (!readAgain.ok) return readAgain;
-  const north = ({ from }: Weather['wind']) => (typeof from === 'string' ? undefined : from.unit);
-  const first = north(request.weather.wind) ?? request.runway.ends[0].direction.unit;
-  const now = north(readAgain.value.wind);
+  const first = northOf(request);
+  const now = northOfWind(readAgain.value.wind);
   if (now !== undefined && now !== first) {
     return {
       ok: false,
       faults: [
         {
-          path: 'weather.wind.from',
+          path: typeof weather.wind.from === 'string' ? 'weather.wind.range' : 'weather.wind.from',
           message: `the take-off or landing is prepared for winds in ${first}, this one is in ${now}`,
         },
       ],

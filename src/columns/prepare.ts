@@ -4,6 +4,7 @@ import {
   type Conditions,
   conditionsOf,
   type LandingRequest,
+  type North,
   policyDefaults,
   prepareLanding,
   prepareTakeoff,
@@ -48,7 +49,7 @@ export interface CompareColumnsInputs {
 /** A prepared take-off or landing that goes through columns of weather. */
 export interface PreparedColumns {
   /** The north against which columns of directions must be: that of the wind of the request, else of its runway. */
-  readonly north: 'degTrue' | 'degMagnetic';
+  readonly north: North;
   /** Columns for the results of so many rows. */
   columns(x: NewComparisonColumnsInputs): ComparisonColumns;
   /**
@@ -86,6 +87,7 @@ export function prepareLandingColumns(request: LandingRequest): ReadResult<Prepa
 }
 
 interface Comparable {
+  readonly north: North;
   compare(conditions: Conditions, changes?: Changes): Comparison;
 }
 
@@ -107,10 +109,10 @@ function preparedColumns(
 ): ReadResult<PreparedColumns> {
   if (!prepared.ok) return prepared;
   const { value: comparable } = prepared;
+  const { north } = comparable;
   const { criteria, refused } = comparable.compare(anyWeather);
   if (refused !== undefined) return { ok: false, faults: [{ path: 'runway', message: inWords(refused) }] };
   const placed = placedCriteria(criteria);
-  const north = northOf(request);
   const increment_kt = unreportedGustIncrement(request);
   return {
     ok: true,
@@ -153,13 +155,6 @@ function compareRows(
     writeRow(into, places, row, comparison);
   }
   return refused;
-}
-
-/** As the prepared request takes its winds. */
-function northOf({ weather, runway }: TakeoffRequest | LandingRequest): 'degTrue' | 'degMagnetic' {
-  const { from, range } = weather.wind;
-  const ofWind = typeof from === 'string' ? range?.from.unit : from.unit;
-  return ofWind ?? runway.ends[0].direction.unit;
 }
 
 /** What the policy of the request puts on a wind without a reported gust, as the assessment of such a wind says. */

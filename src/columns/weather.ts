@@ -1,4 +1,4 @@
-import type { Conditions } from '../assessment/index.ts';
+import type { Conditions, North } from '../assessment/index.ts';
 import { at, inconsistent, type PerRow, rowsOf } from './column.ts';
 
 /**
@@ -23,11 +23,7 @@ export interface WeatherColumns<U extends 'degTrue' | 'degMagnetic' = 'degTrue' 
 }
 
 /** How many rows there are, with the masses beside the weather; throws unless all columns agree. */
-export function rowsOfWeather(
-  weather: WeatherColumns,
-  north: 'degTrue' | 'degMagnetic',
-  mass: PerRow<'kg'> | undefined,
-): number {
+export function rowsOfWeather(weather: WeatherColumns, north: North, mass: PerRow<'kg'> | undefined): number {
   const { from, speed, gust, rangeFrom, rangeTo, temperature, dewPoint, qnh, qfe } = weather;
   if ((qnh === undefined) === (qfe === undefined)) {
     const received = qnh === undefined ? 'neither' : 'both';

@@ -2,6 +2,7 @@ import { consistencyFaults } from '../../aircraft/index.ts';
 import { type FactorSet, factorSets, type PhaseCorrections } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
+import { northOfRunway, northOfWind } from './north.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
 import { runwayFaults } from './runway-faults.ts';
 import { weatherFaults } from './weather-faults.ts';
@@ -47,10 +48,9 @@ export function phaseOf(request: TakeoffRequest | LandingRequest): 'takeoff' | '
 
 /** A wind and a runway against different norths need the variation between them; nothing is converted without one. */
 function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
-  const { weather, runway, variation } = request;
-  const { from, range } = weather.wind;
-  const windNorth = typeof from === 'string' ? range?.from.unit : from.unit;
-  const runwayNorth = runway.ends[0].direction.unit;
+  const { weather, variation } = request;
+  const windNorth = northOfWind(weather.wind);
+  const runwayNorth = northOfRunway(request);
   if (windNorth === undefined || windNorth === runwayNorth || variation !== undefined) return [];
   return [
     {

@@ -14,6 +14,7 @@ import { type MagneticDirection, quantityOf, type TrueDirection } from '../../un
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Reason } from '../result/reason.ts';
 import { inUnit } from './in-unit.ts';
+import { northOfWind } from './north.ts';
 import { type OwnSurface, ownSurfaceOf } from './own-surface.ts';
 import { type PlacedObstacle, placedObstacle } from './placed-obstacle.ts';
 import { type Confirmation, type Policies, policyDefaults } from './policies.ts';
@@ -222,8 +223,7 @@ function directionForWind(
   direction: { value: number; unit: 'degTrue' | 'degMagnetic' },
   notes: Reason[],
 ): number {
-  const { from, range } = request.weather.wind;
-  const north = typeof from === 'string' ? range?.from.unit : from.unit;
+  const north = northOfWind(request.weather.wind);
   const { variation } = request;
   if (north === undefined || north === direction.unit || variation === undefined) return direction.value;
   const given = direction.value as TrueDirection & MagneticDirection;
