@@ -4,8 +4,8 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { build } from 'esbuild';
 import { entries } from './entries.mjs';
+import { minified } from './minified.mjs';
 
 /** @type {Record<string, number>} */
 const sizes = {};
@@ -20,18 +20,8 @@ for (const { name, specifier } of entries) {
     const label = `${specifier} ${key}`;
     sizes[label] = 0;
     jobs.push(async () => {
-      const contents = `export { ${key} } from ${JSON.stringify(module)};`;
-      const { outputFiles } = await build({
-        stdin: { contents, resolveDir: '.' },
-        bundle: true,
-        minify: true,
-        format: 'esm',
-        platform: 'neutral',
-        mainFields: ['module', 'main'],
-        write: false,
-        logLevel: 'error',
-      });
-      sizes[label] = gzipSync(outputFiles[0].contents, { level: 9 }).length;
+      const { bytes } = await minified(`export { ${key} } from '${specifier}';`);
+      sizes[label] = gzipSync(bytes, { level: 9 }).length;
     });
   }
 }

@@ -1,3 +1,5 @@
+import { policyDefaults } from 'groundroll/assessment';
+
 /** The sentences of the ledger, in the order in which a person works. */
 export const sentenceIds = [
   'aeroplane',
@@ -203,32 +205,49 @@ export const fields = {
   headwindShare: field('policies', 'policies.headwindShare', 'Share of a headwind that is used', ''),
   tailwindShare: field('policies', 'policies.tailwindShare', 'Share of a tailwind that is used', ''),
   reactionTime: field('policies', 'policies.reactionTime', 'Reaction time in seconds', ''),
-  demonstratedCrosswind: choice('policies', 'policies.demonstratedCrosswind', 'Demonstrated crosswind', [
-    'limit',
-    'information',
-  ]),
-  favourableSlope: choice('policies', 'policies.favourableSlope', 'Favourable slope', ['no credit', 'of the manual']),
-  favourableEdge: choice('policies', 'policies.favourableEdge', 'Beyond the favourable edge of a table', [
-    'read-at-edge',
-    'refuse',
-  ]),
-  betweenPrintedValues: choice('policies', 'policies.betweenPrintedValues', 'Between printed values', [
-    'interpolate',
-    'next-worse',
-  ]),
-  humidity: choice('policies', 'policies.humidity', 'Humidity', ['information', 'virtual temperature']),
-  unreportedGust: choice('policies', 'policies.unreportedGust', 'Gust that is not reported', [
-    'mean',
-    'mean plus 10 kt',
-  ]),
-  speedAdditionInDistance: choice('policies', 'policies.speedAdditionInDistance', 'Speed addition in the distance', [
-    'paid for',
-    'ignored',
-  ]),
-  firstPrinciples: choice('policies', 'policies.firstPrinciples', 'What first principles say', [
-    'information',
-    'more adverse',
-  ]),
+  demonstratedCrosswind: choice(
+    'policies',
+    'policies.demonstratedCrosswind',
+    'Demonstrated crosswind',
+    policyDefaults.demonstratedCrosswind.options,
+  ),
+  favourableSlope: choice(
+    'policies',
+    'policies.favourableSlope',
+    'Favourable slope',
+    policyDefaults.favourableSlope.options,
+  ),
+  favourableEdge: choice(
+    'policies',
+    'policies.favourableEdge',
+    'Beyond the favourable edge of a table',
+    policyDefaults.favourableEdge.options,
+  ),
+  betweenPrintedValues: choice(
+    'policies',
+    'policies.betweenPrintedValues',
+    'Between printed values',
+    policyDefaults.betweenPrintedValues.options,
+  ),
+  humidity: choice('policies', 'policies.humidity', 'Humidity', policyDefaults.humidity.options),
+  unreportedGust: choice(
+    'policies',
+    'policies.unreportedGust',
+    'Gust that is not reported',
+    policyDefaults.unreportedGust.options,
+  ),
+  speedAdditionInDistance: choice(
+    'policies',
+    'policies.speedAdditionInDistance',
+    'Speed addition in the distance',
+    policyDefaults.speedAdditionInDistance.options,
+  ),
+  firstPrinciples: choice(
+    'policies',
+    'policies.firstPrinciples',
+    'What first principles say',
+    policyDefaults.firstPrinciples.options,
+  ),
 } as const satisfies Record<string, Field>;
 
 export type FieldKey = keyof typeof fields;

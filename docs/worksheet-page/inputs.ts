@@ -1,6 +1,6 @@
+import { textHtml } from 'groundroll/worksheet';
 import { idOfField, idOfObstacle } from './faults.ts';
 import { type FieldKey, fieldOf, type ObstacleKey, obstacleFields } from './fields.ts';
-import { escaped } from './markup.ts';
 import type { PageState } from './state.ts';
 
 /** The blank stands where nothing does, so that a style sheet sees that it is empty. */
@@ -25,8 +25,8 @@ export class Inputs {
   }
 
   private input(key: FieldKey, size: number, mode: string): string {
-    const value = escaped(this.state.values[key]);
-    return `<input ${asText}${mode} id="${idOfField(key)}" data-field="${key}" size="${size}" value="${value}" aria-label="${escaped(fieldOf(key).label)}">`;
+    const value = textHtml(this.state.values[key]);
+    return `<input ${asText}${mode} id="${idOfField(key)}" data-field="${key}" size="${size}" value="${value}" aria-label="${textHtml(fieldOf(key).label)}">`;
   }
 
   /** A choice of words; one that the list does not have stands as it is. */
@@ -35,20 +35,20 @@ export class Inputs {
     const all = chosen in words ? words : { ...words, [chosen]: chosen };
     const options = Object.entries(all).map(
       ([value, text]) =>
-        `<option value="${escaped(value)}"${value === chosen ? ' selected' : ''}>${escaped(text)}</option>`,
+        `<option value="${textHtml(value)}"${value === chosen ? ' selected' : ''}>${textHtml(text)}</option>`,
     );
-    return `<select id="${idOfField(key)}" data-field="${key}" aria-label="${escaped(fieldOf(key).label)}">${options.join('')}</select>`;
+    return `<select id="${idOfField(key)}" data-field="${key}" aria-label="${textHtml(fieldOf(key).label)}">${options.join('')}</select>`;
   }
 
   obstacle(place: number, key: ObstacleKey, size: number): string {
-    const value = escaped(this.state.obstacles[place]?.[key] ?? '');
+    const value = textHtml(this.state.obstacles[place]?.[key] ?? '');
     const mode = key === 'name' ? '' : ' inputmode="decimal"';
     const label = `${obstacleFields[key].label} of obstacle ${place + 1}`;
     return `<input ${asText}${mode} id="${idOfObstacle(place, key)}" data-obstacle="${place}" data-key="${key}" size="${size}" value="${value}" aria-label="${label}">`;
   }
 
   report(): string {
-    const value = escaped(this.state.values.metar);
+    const value = textHtml(this.state.values.metar);
     return `<textarea id="${idOfField('metar')}" data-field="metar" rows="2" cols="40" autocomplete="off" spellcheck="false" aria-label="${fieldOf('metar').label}">${value}</textarea>`;
   }
 }

@@ -1,6 +1,5 @@
-import { workingStepHtml } from 'groundroll/worksheet';
+import { textHtml, workingStepHtml } from 'groundroll/worksheet';
 import { formulaOf } from './formulas.ts';
-import { escaped } from './markup.ts';
 import type { Assessment } from './work-out.ts';
 
 /** Fills an opened place with the steps behind a figure: formula, sources, check values, and the way to the register. */
@@ -20,7 +19,7 @@ export async function openSteps(
       found.map(async ({ i, step }) => {
         const { formula, mathml } = await formulaOf(step.record);
         const id = `${key}-step-${i}`;
-        return `${workingStepHtml(step, formula, { id, mathml })}<p class="register"><a href="../register/formulas/${escaped(formula.id)}.html">${escaped(formula.title)} in the formula register</a></p>`;
+        return `${workingStepHtml(step, formula, { id, mathml })}<p class="register"><a href="../register/formulas/${textHtml(formula.id)}.html">${textHtml(formula.title)} in the formula register</a></p>`;
       }),
     );
     place.innerHTML = parts.join('');

@@ -1,7 +1,7 @@
+import { textHtml } from 'groundroll/worksheet';
 import { addressOf, stateFromAddress } from './address.ts';
 import { aeroplanes, configurationsOf } from './aeroplanes.ts';
 import { type FieldKey, type ObstacleKey, type SentenceId, sentenceIds } from './fields.ts';
-import { escaped } from './markup.ts';
 import { openSteps } from './opening.ts';
 import { noFile, type OwnFile, readOwnFile } from './own-file.ts';
 import { headlineOf, Results } from './results.ts';
@@ -127,8 +127,8 @@ class WorksheetPage {
     for (const id of sentenceIds) {
       const own = faults.filter(({ sentence }) => sentence === id);
       const items = own.map(({ field, label, message }, i) => {
-        const name = label === undefined ? '' : `<b>${escaped(label)}:</b> `;
-        return `<li id="fault-${id}-${i}"${field === undefined ? '' : ` data-fault-of="${escaped(field)}"`}>${name}${escaped(message)}</li>`;
+        const name = label === undefined ? '' : `<b>${textHtml(label)}:</b> `;
+        return `<li id="fault-${id}-${i}"${field === undefined ? '' : ` data-fault-of="${textHtml(field)}"`}>${name}${textHtml(message)}</li>`;
       });
       this.part(`faults-${id}`).innerHTML = items.join('');
     }
@@ -145,7 +145,7 @@ class WorksheetPage {
     if (faults.some(({ sentence }) => sentence === 'policies')) {
       this.root.querySelector<HTMLDetailsElement>('#policies')?.setAttribute('open', '');
     }
-    const items = this.addressFaults.map((each) => `<li>${escaped(each)}</li>`).join('');
+    const items = this.addressFaults.map((each) => `<li>${textHtml(each)}</li>`).join('');
     this.part('address').innerHTML =
       items === ''
         ? ''

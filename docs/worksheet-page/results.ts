@@ -1,7 +1,6 @@
 import { formatValue } from 'groundroll/units';
-import { gradientsFigure, sentenceHtml, stairsFigure, windRulersFigure } from 'groundroll/worksheet';
+import { gradientsFigure, sentenceHtml, stairsFigure, textHtml, windRulersFigure } from 'groundroll/worksheet';
 import { type SharedLine, type SharedSection, sharedSections } from './lines.ts';
-import { escaped } from './markup.ts';
 import { type LedgerSentence, orderOf, type Row, rowsOf, type Tread, undetermined } from './rows.ts';
 import type { Assessment, WorkedEnd, WorkedOut } from './work-out.ts';
 
@@ -90,20 +89,20 @@ export class Results {
   }
 
   private cell({ name, place, assessment }: WorkedEnd, key: string, tread: Tread | undefined, carried: string): string {
-    const head = `<span class="unseen">${escaped(name)}: </span><span class="of" aria-hidden="true">${escaped(name)}</span>`;
+    const head = `<span class="unseen">${textHtml(name)}: </span><span class="of" aria-hidden="true">${textHtml(name)}</span>`;
     if (tread === undefined || assessment === undefined) {
       const nothing =
         carried === undetermined || carried === ''
           ? ''
           : '<span class="adds"><span class="unseen">adds </span>nothing</span>';
       const wide = nothing === '' ? ' wide' : '';
-      return `<span class="cost">${head}${nothing}<span class="total${wide}"><span class="unseen">total </span>${escaped(carried)}</span></span>`;
+      return `<span class="cost">${head}${nothing}<span class="total${wide}"><span class="unseen">total </span>${textHtml(carried)}</span></span>`;
     }
     const adds =
       tread.added === undefined
         ? ''
-        : `<span class="adds"><span class="unseen">adds </span>${escaped(tread.added)}</span>`;
-    const total = `<span class="total"><span class="unseen">total </span>${escaped(tread.total)}</span>`;
+        : `<span class="adds"><span class="unseen">adds </span>${textHtml(tread.added)}</span>`;
+    const total = `<span class="total"><span class="unseen">total </span>${textHtml(tread.total)}</span>`;
     return this.opener(`${key}-${place}`, { assessment, steps: tread.steps }, `${head}${adds}${total}`);
   }
 
@@ -122,7 +121,7 @@ export class Results {
       .map((text) => {
         const names = said.filter((each) => each.text === text).map(({ name }) => name);
         const both = names.length === this.worked.ends.length;
-        return `<p class="refusal">${both ? '' : `${escaped(names.join(', '))}: `}${sentenceHtml(text)}</p>`;
+        return `<p class="refusal">${both ? '' : `${textHtml(names.join(', '))}: `}${sentenceHtml(text)}</p>`;
       })
       .join('');
   }
@@ -135,7 +134,7 @@ export class Results {
         stairs === undefined
           ? undetermined
           : `${formatValue(stairs.required.value, 'm')} of ${formatValue(stairs.available.value, 'm')}`;
-      return `<span class="cost"><span class="unseen">${escaped(name)} needs </span><span class="of" aria-hidden="true">${escaped(name)}</span><span class="total wide">${escaped(said)}</span></span>`;
+      return `<span class="cost"><span class="unseen">${textHtml(name)} needs </span><span class="of" aria-hidden="true">${textHtml(name)}</span><span class="total wide">${textHtml(said)}</span></span>`;
     });
     return `<div class="tread sum"><span class="says">Needed, of what is available</span>${cells.join('')}</div>`;
   }
@@ -156,7 +155,7 @@ export class Results {
 
   private section({ id, title, lines }: SharedSection): string {
     const items = lines.map((each, i) => `<li${verdictClass(each)}>${this.line(`${id}-${i}`, each)}</li>`);
-    return `<section aria-labelledby="part-${id}"><h2 id="part-${id}">${escaped(title)}</h2><ul class="lines">${items.join('')}</ul></section>`;
+    return `<section aria-labelledby="part-${id}"><h2 id="part-${id}">${textHtml(title)}</h2><ul class="lines">${items.join('')}</ul></section>`;
   }
 
   private isHeadline(sentence: string): boolean {
@@ -165,7 +164,7 @@ export class Results {
 
   private line(key: string, { ends, line }: SharedLine): string {
     const all = ends.length === this.worked.ends.length;
-    const label = all ? '' : `<span class="ends">${escaped(ends.map(({ name }) => name).join(', '))}</span>`;
+    const label = all ? '' : `<span class="ends">${textHtml(ends.map(({ name }) => name).join(', '))}</span>`;
     const words = `${label}<span>${sentenceHtml(line.sentence)}</span>`;
     const { assessment } = ends[0] ?? {};
     const isWorked = line.steps.some((i) => assessment?.trace[i]?.kind === 'step');
@@ -193,7 +192,7 @@ export class Results {
         return drawing === undefined
           ? []
           : [
-              `<figure class="end-${place}"><figcaption>${escaped(`${name}. ${caption}.`)}</figcaption>${drawing}</figure>`,
+              `<figure class="end-${place}"><figcaption>${textHtml(`${name}. ${caption}.`)}</figcaption>${drawing}</figure>`,
             ];
       }),
     );

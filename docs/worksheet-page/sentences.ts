@@ -1,8 +1,8 @@
 import { factorSets } from 'groundroll/distance';
+import { textHtml } from 'groundroll/worksheet';
 import { configurationsOf } from './aeroplanes.ts';
 import type { SentenceId } from './fields.ts';
 import { clause, Inputs } from './inputs.ts';
-import { escaped } from './markup.ts';
 import type { PageState } from './state.ts';
 
 const unitWords = {
@@ -54,7 +54,7 @@ function aeroplane(f: Inputs, { values: v }: PageState, data: unknown, ownFile: 
   const configurations = Object.fromEntries(configurationsOf(data, v.job).map(({ id, name }) => [id, name]));
   const chooser =
     v.aeroplane === 'own'
-      ? ` <span class="own"><label for="own-file">The performance data file:</label> <input type="file" id="own-file" accept=".json,application/json">${ownFile === undefined ? '' : ` <span>${escaped(ownFile)}</span>`}</span>`
+      ? ` <span class="own"><label for="own-file">The performance data file:</label> <input type="file" id="own-file" accept=".json,application/json">${ownFile === undefined ? '' : ` <span>${textHtml(ownFile)}</span>`}</span>`
       : '';
   const names = {
     'corran-four': 'the invented Corran Four',

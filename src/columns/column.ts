@@ -1,4 +1,4 @@
-import { DomainError, demandWord, type Quantity } from '../units/index.ts';
+import { demandWord, inconsistent, type Quantity } from '../units/index.ts';
 
 /** The figures of many rows in one unit. The array may lie in memory that threads share. */
 export interface Column<U extends string> {
@@ -64,17 +64,6 @@ function demandArray(parameter: string, array: unknown, kind: 'Float64Array' | '
 
 function demandRows(parameter: string, received: number, rows: number): void {
   if (received !== rows) throw inconsistent(parameter, received, 'rows', rows, rows, sourceOfRows);
-}
-
-export function inconsistent(
-  parameter: string,
-  received: number | string,
-  unit: string,
-  min: number | string,
-  max: number | string,
-  source: string,
-): DomainError {
-  return new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
 }
 
 /** The figure of one row. */

@@ -1,6 +1,6 @@
 import type { Comparison, Verdict } from '../assessment/index.ts';
-import { DomainError, demand, demandWord } from '../units/index.ts';
-import { demandOutput, inconsistent } from './column.ts';
+import { DomainError, demand, demandWord, inconsistent } from '../units/index.ts';
+import { demandOutput } from './column.ts';
 
 /**
  * What the codes in a column of verdicts stand for: `verdictWords[code]`. Undetermined comes first, so that memory to

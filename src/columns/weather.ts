@@ -1,5 +1,6 @@
 import type { Conditions, North } from '../assessment/index.ts';
-import { at, inconsistent, type PerRow, rowsOf } from './column.ts';
+import { inconsistent } from '../units/index.ts';
+import { at, type PerRow, rowsOf } from './column.ts';
 
 /**
  * Weather row by row, as it is reported. NaN in a column says that the row does not report the figure, as far as a report

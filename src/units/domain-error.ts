@@ -33,3 +33,21 @@ export class DomainError extends RangeError {
     this.detail = detail;
   }
 }
+
+/**
+ * The refusal of a value that another one contradicts, though each is within its range: the bounds are what the other
+ * leaves.
+ *
+ * @example
+ * inconsistent('gust', 5, 'kt', 9, 200, 'a gust is not below the mean speed').detail.code // => 'inconsistent'
+ */
+export function inconsistent(
+  parameter: string,
+  received: number | string,
+  unit: string,
+  min: number | string,
+  max: number | string,
+  source: string,
+): DomainError {
+  return new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+}

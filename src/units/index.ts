@@ -33,7 +33,7 @@ export {
   type VariationChange,
 } from './direction.ts';
 export { type Bound, type Domain, demand, demandEach, demandWord } from './domain.ts';
-export { DomainError, type DomainErrorDetail } from './domain-error.ts';
+export { DomainError, type DomainErrorDetail, inconsistent } from './domain-error.ts';
 export { type KilogramsPerMetre, kgPerM, type Newtons, newtons } from './force.ts';
 export {
   type FormatOptions,

@@ -1,9 +1,9 @@
 import {
   type Bound,
   type Domain,
-  DomainError,
   demand,
   demandWord,
+  inconsistent,
   type Knots,
   type Quantity,
   type Ratio,
@@ -215,33 +215,22 @@ function demandColumns({ directions, speeds, gusts }: UsabilityFactorInputs): vo
   if (gusts !== undefined) demandWord('gusts.unit', gusts.unit, ['kt'], 'the unit of the gusts');
   const length = speeds.values?.length;
   if (typeof length !== 'number')
-    refuse('speeds.values', String(length), 'observations', 0, 'any', 'a list of figures');
+    throw inconsistent('speeds.values', String(length), 'observations', 0, 'any', 'a list of figures');
   const source = 'one figure of each column for one observation';
   for (const [name, column] of Object.entries({ directions, gusts })) {
     if (column === undefined || column.values?.length === length) continue;
-    refuse(`${name}.values`, String(column.values?.length), 'observations', length, length, source);
+    throw inconsistent(`${name}.values`, String(column.values?.length), 'observations', length, length, source);
   }
 }
 
 function refuseGust(i: number, received: number, min: number): never {
-  refuse(`gusts[${i}]`, received, 'kt', min, speed.max, 'a gust is not below the mean speed');
+  throw inconsistent(`gusts[${i}]`, received, 'kt', min, speed.max, 'a gust is not below the mean speed');
 }
 
 function refuseZero(i: number): never {
-  refuse(`directions[${i}]`, 0, 'deg', 'above 0', 360, 'a direction of 0 goes with calm; north is 360');
+  throw inconsistent(`directions[${i}]`, 0, 'deg', 'above 0', 360, 'a direction of 0 goes with calm; north is 360');
 }
 
 function refuseNothing(parameter: string, received: number): never {
-  refuse(parameter, received, parameter, 1, 'any', 'a share needs something to count');
-}
-
-function refuse(
-  parameter: string,
-  received: number | string,
-  unit: string,
-  min: number | string,
-  max: number | string,
-  source: string,
-): never {
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+  throw inconsistent(parameter, received, parameter, 1, 'any', 'a share needs something to count');
 }

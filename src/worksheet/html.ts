@@ -3,7 +3,7 @@ import { gradientsFigure } from './figures/gradients.ts';
 import { stairsFigure } from './figures/stairs.ts';
 import { windRulersFigure } from './figures/wind-rulers.ts';
 import type { WorksheetLine } from './ledger.ts';
-import { escaped, sentenceHtml } from './markup.ts';
+import { sentenceHtml, textHtml } from './markup.ts';
 import { page } from './page.ts';
 import type { Paper } from './page-style.ts';
 import { type WorksheetSection, worksheetSections } from './sections.ts';
@@ -44,7 +44,7 @@ export function worksheetHtml(sheet: Worksheet, options: WorksheetHtmlOptions = 
       ...figuresAfter(section.id, sheet),
     ]),
     '</main>',
-    `<footer><p>groundroll ${escaped(sheet.assessment.version)}.<span class="on-screen"> Each sentence with a wedge beside it opens to its formula, sources and check values.</span></p></footer>`,
+    `<footer><p>groundroll ${textHtml(sheet.assessment.version)}.<span class="on-screen"> Each sentence with a wedge beside it opens to its formula, sources and check values.</span></p></footer>`,
   ];
   return page({ title, paper, body: body.filter((part) => part !== '').join('\n') });
 }
@@ -77,7 +77,7 @@ class WorkingOnPage {
   restHtml(): string {
     const items = this.sheet.assessment.trace.flatMap((entry, i) => {
       if (entry.kind !== 'step' || this.shown.has(i)) return [];
-      return [`<li>${this.line({ sentence: entry.label, steps: [i] }, escaped(entry.label))}</li>`];
+      return [`<li>${this.line({ sentence: entry.label, steps: [i] }, textHtml(entry.label))}</li>`];
     });
     return items.length === 0
       ? ''
@@ -94,7 +94,7 @@ class WorkingOnPage {
   }
 
   private again(i: number, step: TraceStep, formula: WorksheetFormula): string {
-    return `<p class="result"><a href="#step-${i}">${escaped(step.label)}</a> <span>${escaped(resultOf(step, formula))}</span></p>`;
+    return `<p class="result"><a href="#step-${i}">${textHtml(step.label)}</a> <span>${textHtml(resultOf(step, formula))}</span></p>`;
   }
 
   private checks(formula: WorksheetFormula): string {
@@ -103,7 +103,7 @@ class WorkingOnPage {
       this.checked.add(id);
       return checksHtml(formula);
     }
-    return `<p><a href="#${escaped(checksId(id))}">The figures of others that this formula is compared with</a></p>`;
+    return `<p><a href="#${textHtml(checksId(id))}">The figures of others that this formula is compared with</a></p>`;
   }
 }
 
@@ -115,7 +115,7 @@ function headHtml(head: WorksheetSection | undefined, working: WorkingOnPage): s
 
 function sectionHtml({ id, title, lines }: WorksheetSection, working: WorkingOnPage): string {
   const list = id === 'ledger' ? ledgerHtml(lines, working) : listHtml(id, lines, working);
-  return `<section aria-labelledby="${id}"><h2 id="${id}">${escaped(title)}</h2>\n${list}\n</section>`;
+  return `<section aria-labelledby="${id}"><h2 id="${id}">${textHtml(title)}</h2>\n${list}\n</section>`;
 }
 
 function listHtml(id: WorksheetSection['id'], lines: readonly WorksheetLine[], working: WorkingOnPage): string {
@@ -129,11 +129,11 @@ function listHtml(id: WorksheetSection['id'], lines: readonly WorksheetLine[], w
 function ledgerHtml(lines: readonly WorksheetLine[], working: WorkingOnPage): string {
   const items = lines.map((each) => {
     const { sentence, detail, factor, added, total = '' } = each;
-    const words = `${escaped(sentence)}${factor === undefined ? '' : `, \u00d7&#160;${factor}`}`;
+    const words = `${textHtml(sentence)}${factor === undefined ? '' : `, \u00d7&#160;${factor}`}`;
     const today = detail === undefined ? '' : `<span class="detail">${sentenceHtml(detail)}</span>`;
     const adds =
-      added === undefined ? '' : `<span class="adds"><span class="unseen">adds </span>${escaped(added)}</span>`;
-    const sum = `<span class="total${added === undefined ? ' wide' : ''}"><span class="unseen">total </span>${escaped(total)}</span>`;
+      added === undefined ? '' : `<span class="adds"><span class="unseen">adds </span>${textHtml(added)}</span>`;
+    const sum = `<span class="total${added === undefined ? ' wide' : ''}"><span class="unseen">total </span>${textHtml(total)}</span>`;
     return `<li>${working.line(each, `<span>${words}</span>${adds}${sum}${today}`, ' class="row"')}</li>`;
   });
   return `<p class="columns" aria-hidden="true"><span>adds</span><span>total</span></p>\n<ol class="ledger">${items.join('\n')}</ol>`;
@@ -159,5 +159,5 @@ function figuresAfter(id: WorksheetSection['id'], { assessment }: Worksheet): st
 }
 
 function figureHtml(drawing: string | undefined, caption: string): string[] {
-  return drawing === undefined ? [] : [`<figure><figcaption>${escaped(caption)}</figcaption>${drawing}</figure>`];
+  return drawing === undefined ? [] : [`<figure><figcaption>${textHtml(caption)}</figcaption>${drawing}</figure>`];
 }

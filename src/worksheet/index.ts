@@ -4,7 +4,7 @@ export { windRulersFigure } from './figures/wind-rulers.ts';
 export { type WorksheetHtmlOptions, worksheetHtml } from './html.ts';
 export type { Assessment, WorksheetLine } from './ledger.ts';
 export { worksheetJson, worksheetMarkdown } from './markdown.ts';
-export { sentenceHtml } from './markup.ts';
+export { sentenceHtml, textHtml } from './markup.ts';
 export type { Paper } from './page-style.ts';
 export { runwayDistanceTableCsv } from './runway-table-csv.ts';
 export { type RunwayDistanceTableHtmlOptions, runwayDistanceTableHtml } from './runway-table-html.ts';

@@ -9,8 +9,11 @@ const entities: Readonly<Record<string, string>> = {
 /**
  * A text for HTML and SVG, in an element or in a quoted attribute. Names come from documents: nothing in them is markup,
  * and what neither format can hold (control characters) is replaced.
+ *
+ * @example
+ * textHtml('pines <28 m> & hedge') // => 'pines &lt;28 m&gt; &amp; hedge'
  */
-export function escaped(text: string): string {
+export function textHtml(text: string): string {
   return [...text].map((character) => entities[character] ?? (isControl(character) ? '\ufffd' : character)).join('');
 }
 
@@ -29,6 +32,6 @@ const unit = 'm|ft|km|NM|kt|mph|kg|lb|hPa|inHg|psi|s|KIAS|KCAS|KTAS|K|percentage
  */
 export function sentenceHtml(text: string): string {
   const bound = text.replace(new RegExp(`(\\d) (?=(?:${unit})\\b|[%\u00b0])`, 'g'), '$1\u00a0');
-  const signed = escaped(bound.replace(/(?<=\d) x | x (?=\d)/g, ' \u00d7\u00a0'));
+  const signed = textHtml(bound.replace(/(?<=\d) x | x (?=\d)/g, ' \u00d7\u00a0'));
   return signed.replace(/\bV_([A-Z0-9]{1,3})\b/g, 'V<sub>$1</sub>');
 }

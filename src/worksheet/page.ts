@@ -1,10 +1,10 @@
-import { escaped } from './markup.ts';
+import { textHtml } from './markup.ts';
 import { type Paper, styleFor } from './page-style.ts';
 
 interface PageParts {
   readonly title: string;
   readonly paper: Paper;
-  /** Markup, everything in it escaped. */
+  /** Markup, everything in it textHtml. */
   readonly body: string;
   /** What this kind of page needs beside the common style sheet. */
   readonly style?: string;
@@ -18,7 +18,7 @@ export function page({ title, paper, body, style = '' }: PageParts): string {
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
-<title>${escaped(title)}</title>
+<title>${textHtml(title)}</title>
 <style>${styleFor(paper)}${style}</style>
 </head>
 <body>

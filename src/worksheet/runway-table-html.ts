@@ -1,7 +1,7 @@
 import { verdictInWords } from '../assessment/index.ts';
 import type { RunwayDistanceCell, RunwayDistanceRow, RunwayDistanceTable } from '../study/index.ts';
 import { formatNumber, formatValue } from '../units/index.ts';
-import { escaped, sentenceHtml } from './markup.ts';
+import { sentenceHtml, textHtml } from './markup.ts';
 import { page } from './page.ts';
 import type { Paper } from './page-style.ts';
 
@@ -48,7 +48,7 @@ export function runwayDistanceTableHtml(
     listHtml('not-assessed', 'Not assessed', notAssessed.length === 0 ? [] : [`${notAssessed.join('; ')}.`]),
     listHtml('limits-of-use', 'Limits of use', limitsOfUse),
     '</main>',
-    `<footer><p>groundroll ${escaped(version)}.</p></footer>`,
+    `<footer><p>groundroll ${textHtml(version)}.</p></footer>`,
   ];
   return page({
     title: title.text,
@@ -59,7 +59,7 @@ export function runwayDistanceTableHtml(
 }
 
 function gridHtml({ rowsAlong, temperatures, rows }: RunwayDistanceTable): string {
-  const columns = temperatures.map(({ value }) => `<th scope="col">${escaped(formatValue(value, 'degC'))}</th>`);
+  const columns = temperatures.map(({ value }) => `<th scope="col">${textHtml(formatValue(value, 'degC'))}</th>`);
   const caption = `Distance required over ${rowsAlong === 'mass' ? 'mass' : 'wind along the runway'} and temperature`;
   const head = `<tr><th scope="col">${rowsAlong === 'mass' ? 'mass' : 'wind'}</th>${columns.join('')}<th scope="col">speeds, KIAS</th></tr>`;
   const body = rows.map((row, i) => rowHtml(row, rows[i + 1]));
@@ -67,12 +67,12 @@ function gridHtml({ rowsAlong, temperatures, rows }: RunwayDistanceTable): strin
 }
 
 function rowHtml({ words, loading, cells, speeds }: RunwayDistanceRow, below: RunwayDistanceRow | undefined): string {
-  const said = loading === undefined ? '' : `<span class="detail">${escaped(loading)}</span>`;
+  const said = loading === undefined ? '' : `<span class="detail">${textHtml(loading)}</span>`;
   const flown = speeds.map(
-    ({ name, speed }) => `<span class="speed">${escaped(name)} ${formatNumber(speed.value)}</span>`,
+    ({ name, speed }) => `<span class="speed">${textHtml(name)} ${formatNumber(speed.value)}</span>`,
   );
   const content = cells.map((cell, i) => cellHtml(cell, cells[i + 1], below?.cells[i]));
-  return `<tr><th scope="row">${escaped(words)}${said}</th>${content.join('')}<td class="speeds">${flown.join(' ')}</td></tr>`;
+  return `<tr><th scope="row">${textHtml(words)}${said}</th>${content.join('')}<td class="speeds">${flown.join(' ')}</td></tr>`;
 }
 
 const isWithin = ({ verdict }: RunwayDistanceCell) => verdict === 'within';
@@ -89,7 +89,7 @@ function cellHtml(
     ...(below !== undefined && isWithin(below) !== isWithin(cell) ? ['step-below'] : []),
   ];
   const { required, spare, verdict } = cell;
-  const large = required === undefined ? '' : `<b>${escaped(formatNumber(required.value))}</b>`;
+  const large = required === undefined ? '' : `<b>${textHtml(formatNumber(required.value))}</b>`;
   const metres = spare === undefined ? '' : formatNumber(Math.abs(spare.value));
   const small =
     spare !== undefined && spare.value < 0
@@ -97,7 +97,7 @@ function cellHtml(
       : isWithin(cell)
         ? `${metres}\u00a0spare`
         : verdictInWords(verdict);
-  return `<td${marks.length === 0 ? '' : ` class="${marks.join(' ')}"`}><span class="figures">${large}<small>${escaped(small)}</small></span></td>`;
+  return `<td${marks.length === 0 ? '' : ` class="${marks.join(' ')}"`}><span class="figures">${large}<small>${textHtml(small)}</small></span></td>`;
 }
 
 /** Why a cell is not within although its metres would do, or although it has none; one line for each row. */
@@ -115,7 +115,7 @@ function reasonsBeside({ rows }: RunwayDistanceTable): string[] {
 function listHtml(id: string, title: string, lines: readonly string[]): string {
   if (lines.length === 0) return '';
   const items = lines.map((each) => `<li>${sentenceHtml(each)}</li>`);
-  return `<section aria-labelledby="${id}"><h2 id="${id}">${escaped(title)}</h2><ul>${items.join('')}</ul></section>`;
+  return `<section aria-labelledby="${id}"><h2 id="${id}">${textHtml(title)}</h2><ul>${items.join('')}</ul></section>`;
 }
 
 const style = `

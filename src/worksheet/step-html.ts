@@ -1,5 +1,5 @@
 import type { TraceStep } from '../assessment/index.ts';
-import { escaped } from './markup.ts';
+import { textHtml } from './markup.ts';
 import { shownSource, shownValue } from './shown-value.ts';
 import type { WorksheetCheckValue, WorksheetFormula } from './worksheet.ts';
 
@@ -21,7 +21,7 @@ export interface WorkingStepHtmlOptions {
  * @param step - a step of the `trace` of an assessment.
  * @param formula - its formula, as `worksheetFormula` gives it.
  * @param options - the id on the page, and MathML for the formula.
- * @returns an element; everything in it from documents is escaped.
+ * @returns an element; everything in it from documents is textHtml.
  */
 export function workingStepHtml(step: TraceStep, formula: WorksheetFormula, options: WorkingStepHtmlOptions): string {
   const { id, mathml = {} } = options;
@@ -33,14 +33,14 @@ export function stepHtml(id: string, step: TraceStep, formula: WorksheetFormula,
   const { equation, title, citations } = formula;
   const sources = citations.map(
     (citation) =>
-      `<li>${escaped(shownSource(citation))} <span class="access">(${escaped(citation.access)})</span></li>`,
+      `<li>${textHtml(shownSource(citation))} <span class="access">(${textHtml(citation.access)})</span></li>`,
   );
   const { output } = step;
   const results = typeof output === 'object' && output !== null ? rows(output, formula, mathml) : [];
-  return `<div class="step" id="${escaped(id)}">
-<p class="result"><span>${escaped(step.label)}</span> <span>${escaped(resultOf(step, formula))}</span></p>
-<p>${escaped(title)}</p>
-<div class="equation" tabindex="0" role="group" aria-label="${escaped(`Equation: ${title}`)}">${equationHtml(equation, mathml)}</div>
+  return `<div class="step" id="${textHtml(id)}">
+<p class="result"><span>${textHtml(step.label)}</span> <span>${textHtml(resultOf(step, formula))}</span></p>
+<p>${textHtml(title)}</p>
+<div class="equation" tabindex="0" role="group" aria-label="${textHtml(`Equation: ${title}`)}">${equationHtml(equation, mathml)}</div>
 ${tableHtml('What goes in', rows(step.inputs, formula, mathml))}
 ${tableHtml('What comes out', results)}
 <ul class="sources" aria-label="Sources">${sources.join('')}</ul>
@@ -58,7 +58,7 @@ function tableHtml(caption: string, content: readonly string[]): string {
 }
 
 function equationHtml(tex: string, mathml: MathmlByTex): string {
-  return mathml[tex]?.replaceAll('<math>', '<math display="block">') ?? `<code>${escaped(tex)}</code>`;
+  return mathml[tex]?.replaceAll('<math>', '<math display="block">') ?? `<code>${textHtml(tex)}</code>`;
 }
 
 /** A row for each quantity: its letter, what it is, and its value today. */
@@ -66,9 +66,9 @@ function rows(values: object, { symbols, units }: WorksheetFormula, mathml: Math
   return Object.entries(values).flatMap(([name, value]) => {
     if (value === undefined) return [];
     const { symbol, meaning } = symbols[name] ?? { symbol: '', meaning: name };
-    const letter = mathml[symbol] ?? `<code>${escaped(symbol)}</code>`;
+    const letter = mathml[symbol] ?? `<code>${textHtml(symbol)}</code>`;
     return [
-      `<tr><td>${letter}</td><td>${escaped(meaning)}</td><td class="figure">${escaped(shownValue(value, units[name]))}</td></tr>`,
+      `<tr><td>${letter}</td><td>${textHtml(meaning)}</td><td class="figure">${textHtml(shownValue(value, units[name]))}</td></tr>`,
     ];
   });
 }
@@ -77,12 +77,12 @@ function rows(values: object, { symbols, units }: WorksheetFormula, mathml: Math
 export function checksHtml(formula: WorksheetFormula, place = checksId(formula.id)): string {
   const { checkValues, nonePublished, symbols } = formula;
   if (checkValues === undefined) return '';
-  if (nonePublished !== undefined) return `<p>No published figure to compare with: ${escaped(nonePublished)}</p>`;
+  if (nonePublished !== undefined) return `<p>No published figure to compare with: ${textHtml(nonePublished)}</p>`;
   const agreeing = checkValues.filter(({ agrees }) => agrees).length;
   // Some are the results of programs written apart from this one, which nobody published; each row says whose it is.
   const count = `${checkValues.length} ${checkValues.length === 1 ? 'figure' : 'figures'} of others to compare with`;
   const head = ['theirs', 'ours', 'residual'].map((each) => `<th scope="col" class="figure">${each}</th>`);
-  return `<details id="${escaped(place)}"><summary>${count}, ${agreeing} within tolerance</summary>
+  return `<details id="${textHtml(place)}"><summary>${count}, ${agreeing} within tolerance</summary>
 <table class="checks"><thead><tr>${head.join('')}</tr></thead>${checkValues.map((each) => checkRows(each, symbols)).join('')}</table></details>`;
 }
 
@@ -103,9 +103,9 @@ function checkRows(row: WorksheetCheckValue, symbols: WorksheetFormula['symbols'
     typeof ours === 'string' ? ours : shownValue(ours, undefined),
     difference,
   ];
-  const by = `${escaped(`${title}; ${locator}`)} <span class="access">(${escaped(access)})</span>`;
-  const from = `<span class="detail">${escaped(`${meaning(output)}, from ${given.join('; ')}`)}</span>`;
-  return `<tbody><tr><th scope="rowgroup" colspan="3">${by}${from}</th></tr><tr>${cells.map((each) => `<td class="figure">${escaped(each)}</td>`).join('')}</tr></tbody>`;
+  const by = `${textHtml(`${title}; ${locator}`)} <span class="access">(${textHtml(access)})</span>`;
+  const from = `<span class="detail">${textHtml(`${meaning(output)}, from ${given.join('; ')}`)}</span>`;
+  return `<tbody><tr><th scope="rowgroup" colspan="3">${by}${from}</th></tr><tr>${cells.map((each) => `<td class="figure">${textHtml(each)}</td>`).join('')}</tr></tbody>`;
 }
 
 /** In the unit of the published figure beside it; one below every printed decimal is said to be so, not to be nothing. */

@@ -1,9 +1,10 @@
 import fs from 'node:fs';
 import path from 'node:path';
-import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkValues, formulaRecords } from '../../src/register/index.ts';
 import { bibliography } from '../../src/sources/index.ts';
+// @ts-expect-error: a tool without types
+import { minified } from '../../tools/minified.mjs';
 import { consumer, node, root } from './packed.ts';
 
 /** Bytes (minified, gzip) of each public function imported alone, as committed; `npm run sizes` renews it. */
@@ -23,22 +24,9 @@ beforeAll(() => {
 });
 afterAll(() => project.remove());
 
-async function bundle(contents: string) {
-  const result = await build({
-    stdin: { contents, resolveDir: project.folder },
-    bundle: true,
-    minify: true,
-    charset: 'utf8',
-    format: 'esm',
-    platform: 'neutral',
-    mainFields: ['module', 'main'],
-    metafile: true,
-    write: false,
-    logLevel: 'error',
-  });
-  const inputs = Object.values(result.metafile.outputs).flatMap((output) => Object.entries(output.inputs));
-  const files = inputs.filter(([, { bytesInOutput }]) => bytesInOutput > 0).map(([file]) => file);
-  return { text: result.outputFiles[0]?.text ?? '', files };
+async function bundle(contents: string): Promise<{ text: string; files: string[] }> {
+  const { text, files } = await minified(contents, project.folder);
+  return { text, files: files.map(({ file }: { file: string }) => file) };
 }
 
 /** Text that only records, check values and the bibliography hold, as it stands inside a string literal. */

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
   DomainError,
-  type DomainErrorDetail,
   demand,
   demandEach,
   formatAcrossRunway,
@@ -13,18 +12,9 @@ import {
   roundDown,
   roundUp,
 } from '../../src/units/index.ts';
+import { detailOf } from '../refusal.ts';
 
 const bound = { unit: 'ratio', min: 1, max: 10, source: 'library range' } as const;
-
-function detailOf(call: () => void): DomainErrorDetail {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof DomainError) return error.detail;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-}
 
 describe('a list within bounds', () => {
   it('is accepted with both ends', () => demandEach('factors', [1, 5, 10], bound));

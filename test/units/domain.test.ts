@@ -1,19 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { DomainError, type DomainErrorDetail, demand, demandEach, demandWord, ft } from '../../src/units/index.ts';
+import { DomainError, demand, demandEach, demandWord, ft } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
+import { detailOf } from '../refusal.ts';
 
 const bound = { unit: 'kt', min: 0, max: 200, source: 'library range' } as const;
-
-function detailOf(call: () => void): DomainErrorDetail {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof DomainError) return error.detail;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-}
 
 describe('demand', () => {
   it('accepts everything from bound to bound, both included', () => {

@@ -1,24 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkValues, formulaMathml, formulaRecords } from '../../src/register/index.ts';
 import { worksheet, worksheetHtml, worksheetSections, worksheetText } from '../../src/worksheet/index.ts';
-import { escaped, sentenceHtml } from '../../src/worksheet/markup.ts';
+import { sentenceHtml, textHtml } from '../../src/worksheet/markup.ts';
 import { landing, takeoff } from '../assessment/scenario.ts';
-
-const soft = {
-  'runway.surface': { kind: 'grass', condition: 'dry', length: 'up to 20 cm', ground: 'soft' },
-  factorSet: 'uk-light-aeroplane-leaflet',
-};
-const cases = [
-  ['take-off on 28', takeoff('takeoff-28')],
-  ['take-off on 10', takeoff('takeoff-10')],
-  ['landing on 10', landing('landing-10')],
-  ['landing on 28', landing('landing-28')],
-  ['take-off from the quarry', takeoff('quarry-takeoff-04')],
-  ['landing in the quarry', landing('quarry-landing-04')],
-  ['take-off without a table', takeoff('takeoff-28', { configuration: 'flap-0' })],
-  ['take-off on soft ground', takeoff('takeoff-28', soft)],
-  ['take-off without a list of obstacles', takeoff('takeoff-28', { 'runway.obstacles': undefined })],
-] as const;
+import { cases, soft } from './cases.ts';
 
 const all = (html: string, pattern: RegExp) => [...html.matchAll(pattern)].map(([, found]) => found ?? '');
 
@@ -42,7 +27,7 @@ describe.each(cases)('the page of a %s', (_name, assessment) => {
 
   it('names the factor set once, among the notes on the figures', () => {
     const { title, edition } = assessment.factorSet;
-    expect(html.split(escaped(`Factors of ${title} (${edition}).`))).toHaveLength(2);
+    expect(html.split(textHtml(`Factors of ${title} (${edition}).`))).toHaveLength(2);
   });
 
   it('holds every step once in full, and leads to it from wherever else it is needed', () => {
@@ -57,7 +42,7 @@ describe.each(cases)('the page of a %s', (_name, assessment) => {
     for (const { equation, citations, checkValues: checks = [], nonePublished, id } of sheet.formulas) {
       expect(html).toContain(formulaMathml[equation]?.replaceAll('<math>', '<math display="block">') ?? 'none');
       for (const { locator, access } of citations) {
-        expect(html).toContain(escaped(locator));
+        expect(html).toContain(textHtml(locator));
         expect(html).toContain(`(${access})</span>`);
       }
       if (nonePublished !== undefined) continue;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { escaped, sentenceHtml } from '../../src/worksheet/markup.ts';
+import { sentenceHtml, textHtml } from '../../src/worksheet/markup.ts';
 
 /** What a browser makes of it again. */
 const read = (html: string) =>
@@ -11,23 +11,23 @@ const read = (html: string) =>
     .replace(/&#39;/g, "'")
     .replace(/&amp;/g, '&');
 
-describe('escaped', () => {
+describe('textHtml', () => {
   it('leaves no character that begins or ends markup, and loses none', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', maxLength: 60 }), (text) => {
-        const html = escaped(text);
+        const html = textHtml(text);
         expect(html).not.toMatch(/[<>"']/);
         expect(html).not.toMatch(/&(?!(?:lt|gt|quot|amp|#39);)/);
         expect([...read(html)]).toHaveLength([...text].length);
       }),
     );
-    expect(escaped(`<script>alert("1")</script> & 'so'`)).toBe(
+    expect(textHtml(`<script>alert("1")</script> & 'so'`)).toBe(
       '&lt;script&gt;alert(&quot;1&quot;)&lt;/script&gt; &amp; &#39;so&#39;',
     );
   });
 
   it('replaces what neither HTML nor SVG can hold', () => {
-    expect(escaped('a\u0000b\u001bc\u0085d\ud800e\tf\n')).toBe('a\ufffdb\ufffdc\ufffdd\ufffde\tf\n');
+    expect(textHtml('a\u0000b\u001bc\u0085d\ud800e\tf\n')).toBe('a\ufffdb\ufffdc\ufffdd\ufffde\tf\n');
   });
 });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkValues, formulaMathml, formulaRecords } from '../../src/register/index.ts';
 import { workingStepHtml, worksheet, worksheetFormula, worksheetHtml } from '../../src/worksheet/index.ts';
-import { escaped } from '../../src/worksheet/markup.ts';
+import { textHtml } from '../../src/worksheet/markup.ts';
 import { landing, takeoff } from '../assessment/scenario.ts';
 
 const recordOf = (id: string) => {
@@ -37,7 +37,7 @@ describe.each([
       expect(page).toContain(checks.replace(`step-${i}-checks`, `checks-${formula.id}`));
       shown.add(formula.id);
       for (const { locator, access } of formula.citations) {
-        expect(html).toContain(`${escaped(locator)} <span class="access">(${access})`);
+        expect(html).toContain(`${textHtml(locator)} <span class="access">(${access})`);
       }
     }
     expect(shown.size).toBeGreaterThan(5);
@@ -52,6 +52,6 @@ describe.each([
     expect(ids).toContain('a');
     expect(ids).toContain('b&quot;');
     expect(new Set(ids).size).toBe(ids.length);
-    expect(html).toContain(`<code>${escaped(formula.equation)}</code>`);
+    expect(html).toContain(`<code>${textHtml(formula.equation)}</code>`);
   });
 });

@@ -1,22 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { formulaRecords } from '../../src/register/index.ts';
 import { worksheet, worksheetJson, worksheetMarkdown, worksheetText } from '../../src/worksheet/index.ts';
-import { landing, takeoff } from '../assessment/scenario.ts';
-
-const soft = {
-  'runway.surface': { kind: 'grass', condition: 'dry', length: 'up to 20 cm', ground: 'soft' },
-  factorSet: 'uk-light-aeroplane-leaflet',
-};
-const cases = [
-  ['take-off on 28', takeoff('takeoff-28')],
-  ['take-off on 10', takeoff('takeoff-10')],
-  ['landing on 10', landing('landing-10')],
-  ['landing on 28', landing('landing-28')],
-  ['take-off without a table', takeoff('takeoff-28', { configuration: 'flap-0' })],
-  ['take-off on soft ground', takeoff('takeoff-28', soft)],
-  ['take-off without a list of obstacles', takeoff('takeoff-28', { 'runway.obstacles': undefined })],
-  ['landing with a variable wind', landing('landing-10', { 'weather.wind.from': 'variable' })],
-] as const;
+import { takeoff } from '../assessment/scenario.ts';
+import { cases } from './cases.ts';
 
 /** Lines are wrapped and spaces in numbers are kept together; neither matters to what is said. */
 const plain = (text: string) => text.replace(/\s+/g, ' ');

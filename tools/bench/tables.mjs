@@ -1,5 +1,6 @@
 // Reading one figure of a table, as the table grows, against the search and the arithmetic by hand.
 import { interpolateTable } from 'groundroll/aircraft';
+import { below } from './by-hand/below.mjs';
 import { inPortions, interleaved, ratio, shares, spread } from './harness.mjs';
 import { tableOf } from './table-sizes.mjs';
 
@@ -12,17 +13,6 @@ const points = Array.from({ length: 1000 }, () => ({
   pressureAltitude: 4000 * share(),
   temperature: 40 * share(),
 }));
-
-function below(values, value) {
-  let low = 0;
-  let high = values.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (values[middle] <= value) low = middle;
-    else high = middle;
-  }
-  return low;
-}
 
 /** The reading by hand: a binary search on each axis and straight lines between the eight figures around the point. */
 function readByHand(table) {

@@ -189,7 +189,12 @@ export function judgeTakeoffDistance(
 
 /** What a longer ground roll changes. */
 /** Withholds what rests on a recalled factor, of the correction or of the safety. */
-function withheld(judged: Judged, situation: TakeoffSituation, chain: Chain, safety: TakeoffSafety): Judged {
+function withheldWhereRecalled(
+  judged: Judged,
+  situation: TakeoffSituation,
+  chain: Chain,
+  safety: TakeoffSafety,
+): Judged {
   return withholdRecalled(situation, withholdRecalled(situation, judged, chain.used), safety.used);
 }
 
@@ -225,8 +230,12 @@ function figuresWith(
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
       : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
-  const judged = [massCriterion(situation), withheld(runCriterion, situation, chain, safety), safety.judged];
-  for (const each of overObstacles) judged.push(withheld(each, situation, chain, safety));
+  const judged = [
+    massCriterion(situation),
+    withheldWhereRecalled(runCriterion, situation, chain, safety),
+    safety.judged,
+  ];
+  for (const each of overObstacles) judged.push(withheldWhereRecalled(each, situation, chain, safety));
   addWindCriteria(judged, situation, wind);
   return { air, wind, chain, safety, climb, obstacles, judged };
 }

@@ -1,5 +1,7 @@
 /** One choice that no source settles: what is done unless the request says otherwise, and why. */
 export interface Policy<T> {
+  /** Between which the request chooses, the default among them; none where it gives a figure. */
+  readonly options?: readonly T[];
   readonly default: T;
   readonly unit?: string;
   readonly why: string;
@@ -21,31 +23,38 @@ export const policyDefaults = {
     why: 'CAT.POL.A.305(c)(6) and .330(c)(2) ask for at least one and a half times a reported tailwind.',
   },
   demonstratedCrosswind: {
-    default: 'limit' as 'limit' | 'information',
+    options: ['limit', 'information'],
+    default: 'limit',
     why: 'A demonstrated value is not a limitation, but nobody has shown that more can be held; the cautious reading is the default.',
   },
   favourableSlope: {
-    default: 'no credit' as 'no credit' | 'of the manual',
+    options: ['no credit', 'of the manual'],
+    default: 'no credit',
     why: 'Authorities give no credit for a slope that helps; where the manual prints one of its own, taking it is a choice that the working shows.',
   },
   favourableEdge: {
-    default: 'read-at-edge' as 'read-at-edge' | 'refuse',
+    options: ['read-at-edge', 'refuse'],
+    default: 'read-at-edge',
     why: 'A lighter aeroplane or colder air than the table prints needs no more than its first column, where the table gets no better from there.',
   },
   betweenPrintedValues: {
-    default: 'interpolate' as 'interpolate' | 'next-worse',
+    options: ['interpolate', 'next-worse'],
+    default: 'interpolate',
     why: 'Linear interpolation is what the handbooks teach; taking the next worse printed figure is the cautious alternative.',
   },
   humidity: {
-    default: 'information' as 'information' | 'virtual temperature',
+    options: ['information', 'virtual temperature'],
+    default: 'information',
     why: 'Flight manuals state dry figures; humidity lengthens and never shortens, so it may be read in as a virtual temperature.',
   },
   unreportedGust: {
-    default: 'mean' as 'mean' | 'mean plus 10 kt',
+    options: ['mean', 'mean plus 10 kt'],
+    default: 'mean',
     why: 'A gust below the mean plus 10 kt need not be reported (Annex 3). The mean is what the report says; the other choice is the most that it may hide.',
   },
   speedAdditionInDistance: {
-    default: 'paid for' as 'paid for' | 'ignored',
+    options: ['paid for', 'ignored'],
+    default: 'paid for',
     why: 'Every knot above the table speed is kinetic energy that the runway has to take up (derived).',
   },
   verticalClearance: {
@@ -69,7 +78,8 @@ export const policyDefaults = {
     why: 'Seeing, deciding, closing the throttle and braking take an average pilot about this long.',
   },
   firstPrinciples: {
-    default: 'information' as 'information' | 'more adverse',
+    options: ['information', 'more adverse'],
+    default: 'information',
     why: 'What friction costs by first principles is an estimate beside the factors; by choice it may take a verdict of within away, never give one.',
   },
 } as const satisfies Record<string, Policy<number | string>>;

@@ -3,6 +3,7 @@ import { performanceDataSchema } from '../../aircraft/performance-data-schema.ts
 import { type FactorSet, type FactorSetId, factorSets } from '../../distance/index.ts';
 import { calendarDate, measureSchema, text } from '../../documents/index.ts';
 import { factorSetSchema } from './factor-set-schema.ts';
+import { policyDefaults } from './policies.ts';
 import type { LandingRequest, TakeoffRequest } from './request.ts';
 
 const runwayDistance = measureSchema(['m', 'ft'], 0, 6000);
@@ -84,21 +85,25 @@ export const weatherSchema = v.strictObject({
 
 const share = (min: number, max: number) => v.exactOptional(measureSchema(['ratio'], min, max));
 
+/** One of the options of a policy. */
+const chosen = <const O extends readonly string[]>({ options }: { readonly options: O }) =>
+  v.exactOptional(v.picklist(options));
+
 const policies = v.strictObject({
   headwindShare: share(0, 1),
   tailwindShare: share(1, 3),
-  demonstratedCrosswind: v.exactOptional(v.picklist(['limit', 'information'])),
-  favourableSlope: v.exactOptional(v.picklist(['no credit', 'of the manual'])),
-  favourableEdge: v.exactOptional(v.picklist(['read-at-edge', 'refuse'])),
-  betweenPrintedValues: v.exactOptional(v.picklist(['interpolate', 'next-worse'])),
-  humidity: v.exactOptional(v.picklist(['information', 'virtual temperature'])),
-  unreportedGust: v.exactOptional(v.picklist(['mean', 'mean plus 10 kt'])),
-  speedAdditionInDistance: v.exactOptional(v.picklist(['paid for', 'ignored'])),
+  demonstratedCrosswind: chosen(policyDefaults.demonstratedCrosswind),
+  favourableSlope: chosen(policyDefaults.favourableSlope),
+  favourableEdge: chosen(policyDefaults.favourableEdge),
+  betweenPrintedValues: chosen(policyDefaults.betweenPrintedValues),
+  humidity: chosen(policyDefaults.humidity),
+  unreportedGust: chosen(policyDefaults.unreportedGust),
+  speedAdditionInDistance: chosen(policyDefaults.speedAdditionInDistance),
   verticalClearance: v.exactOptional(clearance),
   approachClearance: v.exactOptional(clearance),
   approachAngle: v.exactOptional(measureSchema(['deg'], 2, 10)),
   reactionTime: v.exactOptional(measureSchema(['s'], 0.5, 10)),
-  firstPrinciples: v.exactOptional(v.picklist(['information', 'more adverse'])),
+  firstPrinciples: chosen(policyDefaults.firstPrinciples),
   confirmations: v.exactOptional(v.array(v.strictObject({ factorId: text, edition: text, date: calendarDate }))),
 });
 

@@ -1,4 +1,4 @@
-import { escaped } from '../markup.ts';
+import { textHtml } from '../markup.ts';
 
 /**
  * The drawing kit of the figures: ink in the colour of the text around it, hatching, words. No style sheet and no ids,
@@ -16,7 +16,7 @@ export interface Drawing {
 export function svg({ width, height, title, description, parts }: Drawing): string {
   const box = `viewBox="0 0 ${width} ${n(height)}" width="${width}" height="${n(height)}"`;
   const ink = 'fill="none" stroke="none" font-size="12" font-family="system-ui, sans-serif"';
-  return `<svg xmlns="http://www.w3.org/2000/svg" ${box} role="img" ${ink}><title>${escaped(title)}</title><desc>${escaped(description)}</desc>${parts.join('')}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" ${box} role="img" ${ink}><title>${textHtml(title)}</title><desc>${textHtml(description)}</desc>${parts.join('')}</svg>`;
 }
 
 /** A coordinate: a tenth of a unit is finer than any printer here. */
@@ -94,5 +94,5 @@ export function words(x: number, y: number, text: string, style: TextStyle = {})
     ...(size === undefined ? [] : [`font-size="${size}"`]),
     ...(bold ? ['font-weight="700"'] : []),
   ];
-  return `<text ${attributes.join(' ')}>${escaped(text)}</text>`;
+  return `<text ${attributes.join(' ')}>${textHtml(text)}</text>`;
 }

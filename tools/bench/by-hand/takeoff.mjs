@@ -1,6 +1,7 @@
 // A prepared take-off by hand: the arithmetic of the criteria of examples/requests/takeoff-28.json and takeoff-10.json in
 // one function, for these two situations alone. Tables lie flat, and one bracket serves those with the same axes.
 // Nothing is checked, nothing is refused, nothing is noted, and there are no reasons, edges, axes or laws but these.
+import { below } from './below.mjs';
 
 const P0_hPa = 1013.25;
 const T0_K = 288.15;
@@ -56,18 +57,6 @@ const open = (id, limit) => ({
   unroundedValue: undefined,
   unroundedMargin: undefined,
 });
-
-/** The place in a list of printed values below which a value lies. */
-function below(values, value) {
-  let low = 0;
-  let high = values.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (values[middle] <= value) low = middle;
-    else high = middle;
-  }
-  return low;
-}
 
 /** The take-off by hand towards one end; the performance data give the tables. */
 export function takeoffByHand(performanceData, designator) {
