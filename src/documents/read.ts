@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import type { Fault, ReadResult } from './fault.ts';
+import type { ReadResult } from './fault.ts';
+import { faultOf } from './issue-in-words.ts';
 import { versionFault } from './schema-version.ts';
 import { sizeFault } from './size-guard.ts';
 
@@ -30,24 +31,4 @@ export function readPlain<T>(json: unknown, read: () => ReadResult<T>): ReadResu
 function literalOf(schema: v.GenericSchema<unknown, unknown>): string {
   const { entries } = schema as { entries?: { schema?: { literal?: string } } };
   return entries?.schema?.literal ?? '';
-}
-
-function faultOf(issue: v.BaseIssue<unknown>): Fault {
-  return { path: pathOf(issue), message: messageOf(issue) };
-}
-
-function pathOf(issue: v.BaseIssue<unknown>): string {
-  return (issue.path ?? []).reduce((path, { key }) => {
-    if (typeof key === 'number') return `${path}[${key}]`;
-    return path === '' ? String(key) : `${path}.${String(key)}`;
-  }, '');
-}
-
-/** Our own sentence for what the schema library reports in general words. */
-function messageOf(issue: v.BaseIssue<unknown>): string {
-  if (issue.kind !== 'schema') return issue.message;
-  if (issue.type === 'strict_object' && issue.expected === 'never') return 'is not a key of this document';
-  if (issue.received === 'undefined') return 'is missing';
-  if (issue.type === 'custom') return issue.message;
-  return `${issue.received} is not ${issue.expected}`;
 }

@@ -97,7 +97,7 @@ describe('the request of the worksheet page', () => {
 
 describe('a refusal', () => {
   it.each([
-    [{ mass: 'abc' }, 'aeroplane', 'field-mass', '"abc" is not number'],
+    [{ mass: 'abc' }, 'aeroplane', 'field-mass', '"abc" is not a number'],
     [{ mass: '' }, 'aeroplane', 'field-mass', 'is missing'],
     [{ mass: '9' }, 'aeroplane', 'field-mass', '9 kg is not within 50 to 10000 kg'],
     [{ length: '7000' }, 'runway', 'field-length', '7000 m is not within 50 to 6000 m'],
@@ -138,7 +138,7 @@ describe('a refusal', () => {
         sentence: 'obstacles',
         field: 'obstacle-1-beyond',
         label: 'Distance beyond the end of obstacle 1',
-        message: '"near" is not number',
+        message: '"near" is not a number',
       },
     ]);
   });

@@ -173,7 +173,7 @@ describe.skipIf(isBrowserMissing)('the worksheet page', () => {
     const { page, troubles } = await opened();
     const mass = page.locator('#field-mass');
     for (const [typed, message] of [
-      ['abc', '"abc" is not number'],
+      ['abc', '"abc" is not a number'],
       ['9', '9 kg is not within 50 to 10000 kg'],
       ['', 'is missing'],
     ] as const) {

@@ -29,7 +29,7 @@ describe('readDocument', () => {
     const json = { name: '', inner: [{ value: 1 }, { value: 'x', more: 1 }], more: 1 };
     expect(faultsOf(part, json)).toEqual([
       { path: 'name', message: 'is empty' },
-      { path: 'inner[1].value', message: '"x" is not number' },
+      { path: 'inner[1].value', message: '"x" is not a number' },
       { path: 'inner[1].more', message: 'is not a key of this document' },
       { path: 'more', message: 'is not a key of this document' },
     ]);
@@ -37,8 +37,12 @@ describe('readDocument', () => {
       { path: 'name', message: 'is missing' },
       { path: 'inner', message: 'is missing' },
     ]);
-    expect(faultsOf(v.array(text), [1])).toEqual([{ path: '[0]', message: '1 is not string' }]);
-    expect(faultsOf(part, 7)).toEqual([{ path: '', message: '7 is not Object' }]);
+    expect(faultsOf(v.array(text), [1])).toEqual([{ path: '[0]', message: '1 is not a text' }]);
+    expect(faultsOf(part, 7)).toEqual([{ path: '', message: '7 is not an object' }]);
+    expect(faultsOf(v.array(text), {})).toEqual([{ path: '', message: 'an object is not a list' }]);
+    expect(faultsOf(v.boolean(), [])).toEqual([{ path: '', message: 'a list is not true or false' }]);
+    expect(faultsOf(v.literal('m'), 'ft')).toEqual([{ path: '', message: '"ft" is not "m"' }]);
+    expect(faultsOf(v.picklist(['m', 'ft']), 'miles')).toEqual([{ path: '', message: '"miles" is none of "m", "ft"' }]);
   });
 
   it('has the word of a schema that says by itself what is wrong', () => {

@@ -148,7 +148,7 @@ describe('the reader', () => {
       arrival: { ...broken.arrival, runwayInUse: 'west' },
     };
     expect(faults(both)).toEqual([
-      'departure.mass.value: "heavy" is not number',
+      'departure.mass.value: "heavy" is not a number',
       'arrival.runwayInUse: "west" is not a runway designator',
       'fuelBurnt.value: -1 kg is not within 0 to 2000 kg',
       'colour: is not a key of this document',
