@@ -1,5 +1,5 @@
-import type { TablePoint } from './read-table.ts';
 import { type Cell, type Cells, cellAt, type Table } from './table.ts';
+import type { TablePoint } from './table-point.ts';
 
 /** One printed cell with the place it stands at and the axis values it is printed for. */
 export interface GridCell {

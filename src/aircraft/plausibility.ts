@@ -7,11 +7,11 @@ import { type Figures, isChart } from './figures.ts';
 import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import type { DistanceData, PerformanceData, TakeoffData } from './performance-data.ts';
-import type { TablePoint } from './read-table.ts';
 import { bracketPrepared } from './read-table.ts';
 import { rollAtEachDistance } from './roll-and-distance.ts';
 import { figureReader, samplesOf } from './samples.ts';
 import { cellAt } from './table.ts';
+import type { TablePoint } from './table-point.ts';
 import { verifyExamples } from './verify-examples.ts';
 
 /** Something about typed figures that is possible but unlikely; it points at the cell, and refuses nothing. */

@@ -3,6 +3,7 @@ import { type AxisQuantity, axisFacts, axisQuantities } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
 import type { ReadingMode } from './reading-mode.ts';
 import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
+import type { TablePoint } from './table-point.ts';
 
 /** One axis with everything about it that no point changes. */
 export interface PreparedAxis {
@@ -24,6 +25,7 @@ export interface PreparedAxis {
  */
 export interface PreparedAxes {
   readonly printed: readonly TableAxis[];
+  readonly mode: ReadingMode;
   readonly axes: readonly PreparedAxis[];
   /** The value that each axis was last found for, in its own unit; NaN where it is to be looked for. */
   readonly found: Float64Array;
@@ -34,6 +36,10 @@ export interface PreparedAxes {
   readonly highIndex: Int32Array;
   /** Where the cells at the corners stand; they hold for every table on these axes until the point moves. */
   readonly offsets: Int32Array;
+  /** The axes on which the point lay at the favourable edge. */
+  readonly edges: number[];
+  /** The point itself, once it was found on every axis: where the next table is read there, nothing is to be looked for. */
+  readonly last: { point: TablePoint | undefined };
 }
 
 /** A table made ready for many readings in one mode: cells in one row, the last axis running fastest, a blank one NaN. */
@@ -62,7 +68,7 @@ export function prepareTable(table: Table<CellUnit>, mode: ReadingMode, like?: P
 /** As `prepareTable`, with the cells left where they are. */
 export function prepareForOneReading(table: Table<CellUnit>, mode: ReadingMode, like?: PreparedTable): PreparedTable {
   const along =
-    like !== undefined && like.mode === mode && isSameAxes(table.axes, like.along.printed)
+    like !== undefined && isSamePlacing(mode, like.along.mode) && isSameAxes(table.axes, like.along.printed)
       ? like.along
       : prepareAxes(table.axes, mode);
   const corners = new Float64Array(2 ** table.axes.length);
@@ -80,6 +86,7 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
   const rank = axes.length;
   return {
     printed: axes,
+    mode,
     axes: axes.map((axis, k) => ({
       axis,
       quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
@@ -96,7 +103,14 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     lowIndex: new Int32Array(rank),
     highIndex: new Int32Array(rank),
     offsets: new Int32Array(2 ** rank),
+    edges: [],
+    last: { point: undefined },
   };
+}
+
+/** Whether two modes find the same place on an axis; which figures are worse is another matter. */
+function isSamePlacing(a: ReadingMode, b: ReadingMode): boolean {
+  return a.favourableEdge === b.favourableEdge && a.between === b.between && a.highIsFavourable === b.highIsFavourable;
 }
 
 /** Whether two tables are printed for the same values of the same quantities. */

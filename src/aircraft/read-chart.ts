@@ -2,8 +2,8 @@ import { convert } from '../units/unit-table.ts';
 import { axisFacts } from './axis.ts';
 import type { Chart, ChartPoint, ChartScale, CurvePanel, GuidePanel } from './chart.ts';
 import { type CurvePiece, type InterpolateCurvesInputs, interpolateCurves } from './interpolate-curves.ts';
-import type { TablePoint } from './read-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
+import type { TablePoint } from './table-point.ts';
 
 /** Why a chart has no figure: off a scale, off the drawn curves, or a value that the chart asks for is missing. */
 export interface NoChartReading {

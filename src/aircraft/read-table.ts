@@ -4,9 +4,7 @@ import type { InterpolateCellInputs } from './interpolate-cell.ts';
 import { type PreparedAxes, type PreparedAxis, type PreparedTable, prepareForOneReading } from './prepared-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
 import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
-
-/** Where a table is read: a value for each axis it has, in the reading unit of that quantity. */
-export type TablePoint = { readonly [Q in AxisQuantity]?: number | undefined };
+import type { TablePoint } from './table-point.ts';
 
 /** Why a table has no figure for a point. */
 export type NoReading =
@@ -30,39 +28,50 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
  */
 export function bracketPrepared(table: PreparedTable, point: TablePoint): TableReading {
   const { along, within } = table;
-  const { axes, found } = along;
+  if (point !== along.last.point) {
+    const refused = findPlaces(along, point);
+    if (refused !== undefined) return refused;
+  }
+  if (!fillCorners(table, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
+  const { axes, at, edges } = along;
+  if (edges.length === 0) return within;
+  for (const k of edges) {
+    const { axis } = axes[k] as PreparedAxis;
+    if (!worsensFromEdge(table, k)) return { ok: false, reason: 'not-monotonic', axis, at: at[k] as number };
+  }
+  return { ok: true, cell: within.cell, atEdge: edges.map((k) => (axes[k] as PreparedAxis).axis) };
+}
+
+/** Finds the point on every axis, or why it lies nowhere on one. */
+function findPlaces(along: PreparedAxes, point: TablePoint): Extract<TableReading, { ok: false }> | undefined {
+  const { axes, found, edges, last } = along;
+  // Whatever ends this early, the next reading looks again, and with that for the corners.
+  last.point = undefined;
+  edges.length = 0;
   let isMoved = false;
-  let edges: number[] | undefined;
   for (let k = 0; k < axes.length; k += 1) {
     const { axis, quantity, readingUnit, isInReadingUnit } = axes[k] as PreparedAxis;
     const given = valueAlong(point, quantity);
     const x = given === undefined || isInReadingUnit ? given : convert(given, readingUnit, axis.unit);
     if (x === found[k]) continue;
-    // Whatever ends this reading early, the next one looks here again, and with that for the corners.
     found[k] = Number.NaN;
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     isMoved = true;
-    const place = placeOnAxis(along, k, x, table.mode);
+    const place = placeOnAxis(along, k, x);
     if (place === 'off-edge') return { ok: false, reason: 'off-edge', axis, at: x };
     if (place === 'within') found[k] = x;
-    else edges = edges === undefined ? [k] : [...edges, k];
+    else edges.push(k);
   }
   if (isMoved) findOffsets(along);
-  if (!fillCorners(table, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
-  if (edges === undefined) return within;
-  for (const k of edges) {
-    const { axis } = axes[k] as PreparedAxis;
-    if (!worsensFromEdge(table, k)) return { ok: false, reason: 'not-monotonic', axis, at: along.at[k] as number };
-  }
-  return { ok: true, cell: within.cell, atEdge: edges.map((k) => (axes[k] as PreparedAxis).axis) };
+  last.point = point;
+  return undefined;
 }
 
 /** Notes between which printed values of one axis a figure lies: within what is printed, at its favourable edge, or nowhere. */
 function placeOnAxis(
-  { axes, lower, upper, at, lowIndex, highIndex }: PreparedAxes,
+  { axes, mode, lower, upper, at, lowIndex, highIndex }: PreparedAxes,
   k: number,
   x: number,
-  mode: ReadingMode,
 ): 'within' | 'at-edge' | 'off-edge' {
   const { values, highIsFavourable } = axes[k] as PreparedAxis;
   if (Number.isNaN(x)) return 'off-edge';

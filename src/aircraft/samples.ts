@@ -6,9 +6,10 @@ import { gridCells } from './grid.ts';
 import { interpolateCell } from './interpolate-cell.ts';
 import { prepareTable } from './prepared-table.ts';
 import { readChart } from './read-chart.ts';
-import { bracketPrepared, type TablePoint } from './read-table.ts';
+import { bracketPrepared } from './read-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
 import type { CellUnit, Table } from './table.ts';
+import type { TablePoint } from './table-point.ts';
 
 /** A place at which figures are printed: where in the document, and for which values, in reading units. */
 export interface Sample {

@@ -14,8 +14,8 @@ import { type ClimbProgress, climbProgress } from './climb-progress.ts';
 import { type Figures, printedRange } from './figures.ts';
 import type { DistanceData, PerformanceData, PrintedLaw } from './performance-data.ts';
 import type { PrintedExample } from './printed-example.ts';
-import type { TablePoint } from './read-table.ts';
 import { figureReader } from './samples.ts';
+import type { TablePoint } from './table-point.ts';
 
 /** One figure of a printed example beside what the transcribed data give. */
 export interface ExampleRow {

@@ -1,9 +1,14 @@
-import type { LandingData } from '../aircraft/index.ts';
 import type { ReadResult } from '../documents/index.ts';
 import { guarded } from './guarded.ts';
 import { approachPathOf } from './kernel/approach-path.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
-import { judgeLandingDistance, type LandingSituation, landingFigures } from './kernel/landing-kernel.ts';
+import {
+  judgeLandingDistance,
+  type LandingSituation,
+  landingAtMasses,
+  landingFigures,
+  withApproachSpeeds,
+} from './kernel/landing-kernel.ts';
 import { landingMarks } from './kernel/landing-marks.ts';
 import type { Mark } from './kernel/mark.ts';
 import { obstaclesBeside } from './kernel/obstacles-beside.ts';
@@ -40,13 +45,8 @@ export function assessLanding(request: LandingRequest): ReadResult<LandingAssess
 
 /** Settles what the weather does not change. */
 export function landingSituationOf(request: LandingRequest): LandingSituation {
-  const situation = situationOf(request);
   const { excessHeight } = request;
-  return {
-    ...situation,
-    table: situation.table as LandingData | undefined,
-    excessHeight_m: excessHeight === undefined ? 0 : inUnit(excessHeight, 'mHeight'),
-  };
+  return withApproachSpeeds(situationOf(request), excessHeight === undefined ? 0 : inUnit(excessHeight, 'mHeight'));
 }
 
 /** The speed addition that a request asks for; none where the gust increment decides. */
@@ -106,10 +106,11 @@ function variationsOf(
   conditions: Conditions,
   addition_kt: number | undefined,
 ): Variations {
+  const atMass = landingAtMasses(situation);
   return {
     wind: (wind_kt) => judgeLandingDistance(situation, conditions, addition_kt, { wind_kt }),
     surface: (surfaceFactor) => judgeLandingDistance(situation, conditions, addition_kt, { surfaceFactor }),
-    mass: (mass_kg) => judgeLandingDistance({ ...situation, mass_kg }, conditions, addition_kt, {}),
+    mass: (mass_kg) => judgeLandingDistance(atMass(mass_kg), conditions, addition_kt, {}),
     temperature: (at) => judgeLandingDistance(situation, at, addition_kt, {}),
   };
 }

@@ -5,7 +5,7 @@ import { explainTakeoff, takeoffAdditionOf, takeoffSituationOf } from './assess-
 import { guarded } from './guarded.ts';
 import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
 import type { Overrides } from './kernel/distance-chain.ts';
-import { judgeLandingDistance, landingFigures } from './kernel/landing-kernel.ts';
+import { judgeLandingDistance, landingAtMasses, landingFigures } from './kernel/landing-kernel.ts';
 import { callThrough } from './kernel/step.ts';
 import { judgeTakeoffDistance, takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
@@ -143,7 +143,8 @@ export function prepareLanding(request: LandingRequest): ReadResult<Prepared<Lan
   if (!read.ok) return read;
   const situation = landingSituationOf(read.value);
   const addition_kt = landingAdditionOf(read.value);
-  const at = (mass_kg: number | undefined) => (mass_kg === undefined ? situation : { ...situation, mass_kg });
+  const atMass = landingAtMasses(situation);
+  const at = (mass_kg: number | undefined) => (mass_kg === undefined ? situation : atMass(mass_kg));
   const judge: Judge = (conditions, changes) =>
     landingFigures(callThrough, at(changes.mass_kg), conditions, addition_kt, overridesOf(changes)).judged;
   const judgeDistance: Judge = (conditions, changes) => [

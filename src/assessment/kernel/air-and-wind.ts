@@ -148,7 +148,7 @@ function usedOf(
 /** No more headwind than the manual's last printed one is used, and none where the manual gives no law. */
 function creditedHeadwind(r: Recorder, situation: Situation, used: Knots): Knots {
   if (used <= 0 || situation.table === undefined) return used;
-  const cap_kt = situation.greatestHeadwind_kt;
+  const cap_kt = situation.windLaws.greatestHeadwind_kt;
   if (used <= cap_kt) return used;
   r.decide(cap_kt === 0 ? 'no-headwind-law' : 'headwind-capped', cap_kt === 0 ? {} : { cap_kt });
   return cap_kt as Knots;

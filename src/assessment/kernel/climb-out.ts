@@ -21,21 +21,34 @@ export interface Climb {
   readonly missing: readonly Reason[];
 }
 
+/** The speed of the climb row at today's mass, rounded up; none without climb data. */
+export function climbSpeedOf(situation: Situation): SpeedReading | undefined {
+  const { climb, ready } = situation;
+  if (climb === undefined || ready.climbSpeed === undefined) return undefined;
+  return flownSpeed(situation, ready.climbSpeed, 0, climb.flap);
+}
+
 /** The gradient over the ground from the climb table: rate, speed and flap of one row, the speed rounded up first. */
-export function climbOf(r: Recorder, situation: Situation, air: Air, used_kt: number, start: SpeedReading): Climb {
+export function climbOf(
+  r: Recorder,
+  situation: Situation,
+  air: Air,
+  used_kt: number,
+  start: SpeedReading,
+  speed: SpeedReading | undefined,
+): Climb {
   const { climb, ready } = situation;
   const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({
     gradient: undefined,
     heightLost_m: 0,
     missing: [{ code, parameters }],
   });
-  if (climb === undefined || ready.rateOfClimb === undefined || ready.climbSpeed === undefined)
+  if (climb === undefined || ready.rateOfClimb === undefined || speed === undefined)
     return none('no-climb-data', { configuration: situation.configuration });
   const point = pointOf(r, ready.rateOfClimb, situation.mass_kg, air);
   const reading = readPrinted(r, ready.rateOfClimb, point);
   if (typeof reading !== 'number') return { gradient: undefined, heightLost_m: 0, missing: [reading] };
   const rateOfClimb = reading as FeetPerMinute;
-  const speed = flownSpeed(situation, ready.climbSpeed, 0, climb.flap);
   if (!speed.ok) return { gradient: undefined, heightLost_m: 0, missing: [speed.reason] };
   const noCalibration = (flap: string, kias: number) =>
     none('no-calibration', { flap, speed_kias: kias, purpose: 'the climb gradient' });

@@ -44,8 +44,8 @@ export interface Judged {
   readonly reasons: readonly Reason[];
 }
 
-/** What a criterion is called, and in which unit it compares. */
-export type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'>;
+/** What a criterion is called, and in which unit and to which step it compares. */
+export type Named = Pick<Judged, 'id' | 'subject' | 'quantity' | 'unit' | 'limitStatus'> & { readonly step: number };
 
 /** Puts the words of a criterion together; all in one place, because objects of one make are the quickest to read. */
 export function named(
@@ -55,41 +55,27 @@ export function named(
   unit: UnitWord,
   limitStatus: LimitStatus,
 ): Named {
-  return { id, subject, quantity, unit, limitStatus };
+  return { id, subject, quantity, unit, limitStatus, step: stepOf(unit) };
 }
 
-const noFigures = {
-  limit: undefined,
-  value: undefined,
-  margin: undefined,
-  unroundedValue: undefined,
-  unroundedMargin: undefined,
-  atLeast: undefined,
-  atMost: undefined,
-};
-
-/** Built field by field: spreading objects of this size is several times slower, and every assessment makes a dozen. */
-function judgedOf(
-  { id, subject, quantity, unit, limitStatus }: Named,
+/** A comparison with its figures. Field by field: spreading so many is several times slower, and there are a dozen of them. */
+function compared(
+  words: Named,
   sense: Judged['sense'],
   verdict: Verdict,
+  limit: number,
+  value: number,
+  margin: number,
+  unroundedValue: number,
+  unroundedMargin: number,
   reasons: readonly Reason[],
-  {
-    limit,
-    value,
-    margin,
-    unroundedValue,
-    unroundedMargin,
-    atLeast: least,
-    atMost: most,
-  }: Pick<Judged, 'limit' | 'value' | 'margin' | 'unroundedValue' | 'unroundedMargin' | 'atLeast' | 'atMost'>,
 ): Judged {
   return {
-    id,
-    subject,
-    quantity,
-    unit,
-    limitStatus,
+    id: words.id,
+    subject: words.subject,
+    quantity: words.quantity,
+    unit: words.unit,
+    limitStatus: words.limitStatus,
     sense,
     verdict,
     limit,
@@ -97,6 +83,34 @@ function judgedOf(
     margin,
     unroundedValue,
     unroundedMargin,
+    atLeast: undefined,
+    atMost: undefined,
+    reasons,
+  };
+}
+
+/** A comparison without a figure, that may yet be known to be no less or no more than one. */
+function open(
+  words: Named,
+  sense: Judged['sense'],
+  limit: number | undefined,
+  least: number | undefined,
+  most: number | undefined,
+  reasons: readonly Reason[],
+): Judged {
+  return {
+    id: words.id,
+    subject: words.subject,
+    quantity: words.quantity,
+    unit: words.unit,
+    limitStatus: words.limitStatus,
+    sense,
+    verdict: 'undetermined',
+    limit,
+    value: undefined,
+    margin: undefined,
+    unroundedValue: undefined,
+    unroundedMargin: undefined,
     atLeast: least,
     atMost: most,
     reasons,
@@ -123,20 +137,26 @@ export function atMost(
   kind: FactorKind | 'no bound' = 'value',
   reasons: readonly Reason[] = noReasons,
 ): Judged {
-  const step = stepOf(words.unit);
+  const { step } = words;
   const bound = roundDown(limit, step);
   const shown = isEqual(value, limit) ? bound : roundUp(value, step);
   const verdict = verdictOf(shown <= bound, kind);
-  const open = verdict === 'undetermined';
-  return judgedOf(words, 'at most', verdict, reasons, {
-    limit: bound,
-    value: open ? undefined : shown,
-    margin: open ? undefined : roundTail(bound - shown, step),
-    unroundedValue: open ? undefined : value,
-    unroundedMargin: open ? undefined : limit - value,
-    atLeast: open && kind === 'at-least' ? shown : undefined,
-    atMost: open && kind === 'at-most' ? shown : undefined,
-  });
+  if (verdict !== 'undetermined') {
+    return compared(
+      words,
+      'at most',
+      verdict,
+      bound,
+      shown,
+      roundTail(bound - shown, step),
+      value,
+      limit - value,
+      reasons,
+    );
+  }
+  const least = kind === 'at-least' ? shown : undefined;
+  const most = kind === 'at-most' ? shown : undefined;
+  return open(words, 'at most', bound, least, most, reasons);
 }
 
 /** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
@@ -147,24 +167,27 @@ export function atLeast(
   kind: FactorKind | 'no bound',
   reasons: readonly Reason[],
 ): Judged {
-  const step = stepOf(words.unit);
+  const { step } = words;
   const shown = roundDown(value, step);
   const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
   const verdict = verdictOf(shown >= bound, kind);
-  if (verdict === 'undetermined') return judgedOf(words, 'at least', verdict, reasons, noFigures);
-  return judgedOf(words, 'at least', verdict, reasons, {
-    ...noFigures,
-    limit: bound,
-    value: shown,
-    margin: roundTail(shown - bound, step),
-    unroundedValue: value,
-    unroundedMargin: value - limit,
-  });
+  if (verdict === 'undetermined') return undetermined(words, 'at least', reasons);
+  return compared(
+    words,
+    'at least',
+    verdict,
+    bound,
+    shown,
+    roundTail(shown - bound, step),
+    value,
+    value - limit,
+    reasons,
+  );
 }
 
 /** A comparison that cannot be made, with why. */
 export function undetermined(words: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
-  return judgedOf(words, sense, 'undetermined', reasons, { ...noFigures, limit });
+  return open(words, sense, limit, undefined, undefined, reasons);
 }
 
 /** Takes a verdict back to undetermined, for a figure that nobody has confirmed. */
@@ -187,11 +210,15 @@ function verdictOf(fits: boolean, kind: FactorKind | 'no bound'): Verdict {
   return kind === 'at-most' ? 'undetermined' : 'outside';
 }
 
-const order = { outside: 0, undetermined: 1, within: 2 } satisfies Record<Verdict, number>;
+/** The worst first. Compared word by word: a table of them would be looked up by a text, which takes several times as long. */
+function rank(verdict: Verdict): number {
+  if (verdict === 'within') return 2;
+  return verdict === 'outside' ? 0 : 1;
+}
 
 /** Of two verdicts the one that decides: any outside is outside; else any undetermined is undetermined. */
 export function worse(a: Verdict, b: Verdict): Verdict {
-  return order[b] < order[a] ? b : a;
+  return rank(b) < rank(a) ? b : a;
 }
 
 /** The verdict on all of them. */
@@ -208,7 +235,7 @@ export function limiting(judged: readonly Judged[]): Judged {
 
 /** Whether a criterion limits more than another. */
 export function isTighter(a: Judged, b: Judged): boolean {
-  return a.verdict === b.verdict ? shareLeft(a) < shareLeft(b) : order[a.verdict] < order[b.verdict];
+  return a.verdict === b.verdict ? shareLeft(a) < shareLeft(b) : rank(a.verdict) < rank(b.verdict);
 }
 
 function shareLeft({ margin, limit }: Judged): number {

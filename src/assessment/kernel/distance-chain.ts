@@ -89,7 +89,7 @@ export function distanceChain(
   if (overrides.techniqueFactor !== undefined) builder.technique(overrides.techniqueFactor);
   builder.coverMissingAxes(table);
   if (distance.runsAlongHeadwind) builder.readAgain('wind', { headwind: wind_kt });
-  else builder.wind(table, wind_kt);
+  else builder.wind(wind_kt);
   builder.afterWind();
   if (distance.runsAlongSlope) builder.slopeOfTable();
   builder.surface(overrides.surfaceFactor);
@@ -154,7 +154,7 @@ class ChainBuilder {
 
   /** A pilot who takes longer than the manual's takes it throughout, on the ground and in the air. */
   technique(factor: number): void {
-    this.multiply('technique', factor, 'both');
+    this.multiply(treads.technique, factor, 'both');
   }
 
   /** Reads a table that runs along the wind or the slope itself once more, at today's value. */
@@ -266,7 +266,7 @@ class ChainBuilder {
     const inputs = { percentPerStep: law.change as Percent, steps: ((today - from) / law.per) as Ratio };
     this.r.decide('law-of-manual', { quantity: step });
     this.multiply(
-      step,
+      treads[step],
       this.r.step('distance.printed-law-factor', `factor for ${step}`, printedLawFactor, inputs),
       'both',
     );
@@ -290,22 +290,24 @@ class ChainBuilder {
       return;
     }
     const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: steps as Ratio };
-    this.multiply(step, this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs), 'both');
+    this.multiply(
+      treads[step],
+      this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs),
+      'both',
+    );
     this.use([rule]);
     this.bound(rule.kind ?? 'value');
   }
 
-  wind(table: DistanceData, wind_kt: number): void {
-    const law = wind_kt >= 0 ? table.corrections.headwind : table.corrections.tailwind;
+  wind(wind_kt: number): void {
+    const { windLaws } = this.situation;
+    const law = wind_kt >= 0 ? windLaws.headwind : windLaws.tailwind;
     if (law !== undefined) {
-      const cap_kt = inUnit(law.upTo, 'kt');
+      const { cap_kt, percentPerKnot } = law;
       const amount = Math.abs(wind_kt);
       if (wind_kt < 0 && amount > cap_kt) this.miss('tailwind-beyond-manual', { wind_kt: amount, cap_kt });
-      const inputs = {
-        wind: Math.min(amount, cap_kt) as Knots,
-        percentPerKnot: (law.change.value / inUnit(law.per, 'kt')) as Percent,
-      };
-      this.multiply('wind', this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
+      const inputs = { wind: Math.min(amount, cap_kt) as Knots, percentPerKnot: percentPerKnot as Percent };
+      this.multiply(treads.wind, this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
     } else if (wind_kt < 0) {
       const { set, phase } = this.situation;
       const speed = referenceSpeed(this.situation);
@@ -317,14 +319,14 @@ class ChainBuilder {
 
   surface(override: number | undefined): void {
     if (override !== undefined) {
-      this.multiply('surface', override, 'ground');
+      this.multiply(treads.surface, override, 'ground');
       return;
     }
     const { runway, ownSurface, surfaceEffect: effect } = this.situation;
     const { surface } = runway;
     if (ownSurface.exact !== undefined) {
       if (this.r.explains) this.r.decide('surface-of-manual', { surface: surfaceInWords(surface) });
-      this.multiply('surface', this.ownFactor(ownSurface.exact), 'ground');
+      this.multiply(treads.surface, this.ownFactor(ownSurface.exact), 'ground');
       return;
     }
     if (effect.uncovered.length > 0) {
@@ -347,7 +349,7 @@ class ChainBuilder {
     if (isRaised) this.r.decide('surface-not-below-manual', { surface: surface.kind });
     // A bound from above that the manual's milder figure exceeds is no longer one: what is left is a bound from below.
     this.bound(isRaised && effect.kind !== 'value' ? 'at-least' : effect.kind);
-    if (effect.factors.length > 0 || least > 1) this.multiply('surface', Math.max(factor, least), 'ground');
+    if (effect.factors.length > 0 || least > 1) this.multiply(treads.surface, Math.max(factor, least), 'ground');
   }
 
   /** A correction of the manual as a factor on the distance. */
@@ -403,7 +405,7 @@ class ChainBuilder {
             factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
             steps: (adverse / limit_percent) as Ratio,
           });
-    this.multiply('slope', manual?.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'ground');
+    this.multiply(treads.slope, manual?.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'ground');
   }
 
   /** No credit, unless the request chooses the manual's own; never more than for the last slope that it prints. */
@@ -420,7 +422,7 @@ class ChainBuilder {
       slope: Math.min(favourable, inUnit(law.upTo, 'percent')) as Percent,
       percentPerPercent: (law.change.value / law.per.value) as Percent,
     });
-    this.multiply('slope', law.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'both');
+    this.multiply(treads.slope, law.percentOf === 'ground roll' ? this.onDistance(factor) : factor, 'both');
   }
 
   /** A factor in percent of the ground roll changes both by the same metres: as a factor on the distance, that share. */
@@ -429,25 +431,25 @@ class ChainBuilder {
   }
 
   /** A factor on roll and distance alike, or one whose whole increment lies on the ground. */
-  private multiply(step: Multiplied, factor: number, on: 'both' | 'ground'): void {
+  private multiply(tread: Multiplied, factor: number, on: 'both' | 'ground'): void {
     const before = this.chain.distance_m as Metres;
     const factors = [factor as Ratio];
-    this.chain.distance_m = this.r.step('distance.corrected-distance', labels[step].distance, correctedDistance, {
+    this.chain.distance_m = this.r.step('distance.corrected-distance', tread.distance, correctedDistance, {
       distance: before,
       factors,
     });
     this.chain.roll_m =
       on === 'both'
-        ? this.r.step('distance.corrected-distance', labels[step].roll, correctedDistance, {
+        ? this.r.step('distance.corrected-distance', tread.roll, correctedDistance, {
             distance: this.chain.roll_m as Metres,
             factors,
           })
-        : this.r.step('distance.roll-with-surface', labels[step].roll, rollWithSurface, {
+        : this.r.step('distance.roll-with-surface', tread.roll, rollWithSurface, {
             groundRoll: this.chain.roll_m as Metres,
             distance: before,
             factor: factor as Ratio,
           });
-    this.tread(step, factor);
+    this.tread(tread.step, factor);
   }
 }
 
@@ -461,18 +463,23 @@ const none: readonly never[] = [];
 
 const calmAndLevel: AlongAndUphill = {};
 
-type Multiplied = Exclude<Stair['step'], 'manual' | 'speed addition' | 'excess height' | 'safety factor'>;
+/** A tread that multiplies, with what its formulas are called in the working. */
+interface Multiplied {
+  readonly step: Exclude<Stair['step'], 'manual' | 'speed addition' | 'excess height' | 'safety factor'>;
+  readonly distance: string;
+  readonly roll: string;
+}
 
 /** Written out, because every assessment of a sweep would put them together anew. */
-const labels: Readonly<Record<Multiplied, { readonly distance: string; readonly roll: string }>> = {
-  technique: { distance: 'distance with technique', roll: 'ground roll with technique' },
-  mass: { distance: 'distance with mass', roll: 'ground roll with mass' },
-  elevation: { distance: 'distance with elevation', roll: 'ground roll with elevation' },
-  temperature: { distance: 'distance with temperature', roll: 'ground roll with temperature' },
-  wind: { distance: 'distance with wind', roll: 'ground roll with wind' },
-  surface: { distance: 'distance with surface', roll: 'ground roll with surface' },
-  slope: { distance: 'distance with slope', roll: 'ground roll with slope' },
-};
+const treads = {
+  technique: { step: 'technique', distance: 'distance with technique', roll: 'ground roll with technique' },
+  mass: { step: 'mass', distance: 'distance with mass', roll: 'ground roll with mass' },
+  elevation: { step: 'elevation', distance: 'distance with elevation', roll: 'ground roll with elevation' },
+  temperature: { step: 'temperature', distance: 'distance with temperature', roll: 'ground roll with temperature' },
+  wind: { step: 'wind', distance: 'distance with wind', roll: 'ground roll with wind' },
+  surface: { step: 'surface', distance: 'distance with surface', roll: 'ground roll with surface' },
+  slope: { step: 'slope', distance: 'distance with slope', roll: 'ground roll with slope' },
+} as const satisfies Record<string, Multiplied>;
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
 

@@ -15,7 +15,7 @@ import {
 } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
 import type { Situation } from '../request/situation.ts';
-import { calibrated, type FlownSpeed, printedSpeed, tableSpeed } from '../request/speeds.ts';
+import { calibrated, type FlownSpeed, printedSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { atMost, type Judged, named, undetermined } from './criterion.ts';
@@ -44,6 +44,41 @@ export interface LandingFigures {
 export interface LandingSituation extends Situation<LandingData> {
   /** By how much the threshold is passed above the height of the table. */
   readonly excessHeight_m: number;
+  /** The approach speed printed for today's mass. */
+  readonly published: SpeedReading;
+  /** The one that the table's distance belongs to; an addition is paid for from there. */
+  readonly ofTable: SpeedReading;
+}
+
+/** Adds the speeds of the approach, which depend on mass and configuration alone. */
+export function withApproachSpeeds(situation: Situation, excessHeight_m: number): LandingSituation {
+  const table = situation.table as LandingData | undefined;
+  return { ...situation, table, excessHeight_m, ...approachSpeeds(situation) };
+}
+
+function approachSpeeds(situation: Situation): Pick<LandingSituation, 'published' | 'ofTable'> {
+  const printed = situation.ready.approachSpeed;
+  if (printed === undefined) {
+    const parameters = { table: 'landing', configuration: situation.configuration };
+    const none = { ok: false, reason: { code: 'no-table', parameters } } as const;
+    return { published: none, ofTable: none };
+  }
+  return { published: printedSpeed(situation, printed), ofTable: tableSpeed(situation, printed) };
+}
+
+/**
+ * The same situation at other masses, one after the other; what it returns holds until the next mass. A single copy is
+ * loaded again for each, because copying so many fields costs as much as the landing itself.
+ */
+export function landingAtMasses(situation: LandingSituation): (mass_kg: number) => LandingSituation {
+  const loaded: { -readonly [K in keyof LandingSituation]: LandingSituation[K] } = { ...situation };
+  return (mass_kg) => {
+    loaded.mass_kg = mass_kg;
+    const { published, ofTable } = approachSpeeds(loaded);
+    loaded.published = published;
+    loaded.ofTable = ofTable;
+    return loaded;
+  };
 }
 
 /** The approach of the day: the speed the table belongs to, the speed flown, and whether anything is added; or why there is none. */
@@ -64,15 +99,10 @@ export function approachOf(
   conditions: Conditions,
   addition_kt: number | undefined,
 ): Approach {
-  const { configuration } = situation;
-  const { approachSpeed: printed } = situation.ready;
+  const { published } = situation;
   const hasAddition = (addition_kt ?? conditions.gust_kt - conditions.speed_kt) > 0;
-  if (printed === undefined) {
-    return { ok: false, hasAddition, reason: { code: 'no-table', parameters: { table: 'landing', configuration } } };
-  }
-  const published = printedSpeed(situation, printed);
   if (!published.ok) return { ok: false, hasAddition, reason: published.reason };
-  const ofTable = hasAddition ? tableSpeed(situation, printed) : published;
+  const ofTable = hasAddition ? situation.ofTable : published;
   if (!ofTable.ok) return { ok: false, hasAddition, reason: ofTable.reason };
   const increment = r.step('airspeed.gust-increment', 'gust increment', gustIncrement, {
     meanSpeed: conditions.speed_kt as Knots,
@@ -230,17 +260,21 @@ export function judgeLandingDistance(
   ).judged;
 }
 
+const nothingLost: { lost_m: number; notes: readonly Reason[]; missing: readonly Reason[] } = {
+  lost_m: 0,
+  notes: [],
+  missing: [],
+};
+
 /** The most that any obstacle before the threshold takes off the landing distance available. */
-function lostOnApproach(
-  r: Recorder,
-  situation: LandingSituation,
-): { lost_m: number; notes: Reason[]; missing: Reason[] } {
+function lostOnApproach(r: Recorder, situation: LandingSituation): typeof nothingLost {
   const { runway, policies } = situation;
+  const obstacles = runway.behind ?? [];
+  if (obstacles.length === 0) return nothingLost;
   const angle_deg = policies.approachAngle;
   const downslope = Math.max(0, -runway.slope_percent);
   const isTooFlat = Math.tan((angle_deg * Math.PI) / 180) <= downslope / 100 + 1e-6;
-  const obstacles = runway.behind ?? [];
-  if (isTooFlat && obstacles.length > 0) {
+  if (isTooFlat) {
     return {
       lost_m: 0,
       notes: [],
@@ -251,19 +285,14 @@ function lostOnApproach(
   let lost_m = 0;
   let notes: Reason[] = [];
   for (const obstacle of obstacles) {
-    const lost = r.step(
-      'flight-path.landing-distance-lost',
-      `landing distance lost over ${obstacle.name}`,
-      landingDistanceLost,
-      {
-        obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
-        clearance: (policies.approachClearance * foot) as HeightInMetres,
-        screenHeight: situation.screen_m as HeightInMetres,
-        distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
-        pathAngle: angle_deg as Degrees,
-        downslope: downslope as Percent,
-      },
-    );
+    const lost = r.step('flight-path.landing-distance-lost', obstacle.labels.lost, landingDistanceLost, {
+      obstacleHeight: (obstacle.top_mElevation - threshold_m) as HeightInMetres,
+      clearance: (policies.approachClearance * foot) as HeightInMetres,
+      screenHeight: situation.screen_m as HeightInMetres,
+      distance: (obstacle.beyond_m + runway.displaced_m) as Metres,
+      pathAngle: angle_deg as Degrees,
+      downslope: downslope as Percent,
+    });
     if (lost <= lost_m) continue;
     lost_m = lost;
     notes = [{ code: 'approach-loss', parameters: { lost_m: roundUp(lost), obstacle: obstacle.name, angle_deg } }];

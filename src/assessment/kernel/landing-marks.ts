@@ -2,7 +2,7 @@ import { latestTouchdownPoint } from '../../distance/index.ts';
 import { latestPathStart } from '../../flight-path/index.ts';
 import type { HeightInMetres, Metres, Ratio } from '../../units/index.ts';
 import type { Reason } from '../result/reason.ts';
-import { climbOf, placeOf } from './climb-out.ts';
+import { climbOf, climbSpeedOf, placeOf } from './climb-out.ts';
 import type { LandingFigures, LandingSituation } from './landing-kernel.ts';
 import type { Mark } from './mark.ts';
 import type { Recorder } from './step.ts';
@@ -24,7 +24,7 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
   if (ahead.length === 0 || situation.climb === undefined) return marks;
   const { approach } = figures;
   const start = approach.ok ? { ok: true as const, ...approach.flown, edges: approach.edges } : approach;
-  const climb = climbOf(r, situation, air, wind.used_kt, start);
+  const climb = climbOf(r, situation, air, wind.used_kt, start, climbSpeedOf(situation));
   const slope = runway.slope_percent / 100;
   const { gradient } = climb;
   if (gradient === undefined || gradient < 0 || gradient <= slope + 1e-6) {

@@ -8,17 +8,15 @@ import { calibrated } from '../request/speeds.ts';
 import { crosswindCriterion, tailwindCriterion, type WindCriterion } from '../request/wind-limits.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Wind } from './air-and-wind.ts';
-import { atMost, type Judged, type Named, named, undetermined, withheld } from './criterion.ts';
+import { atMost, type Judged, type Named, undetermined, withheld } from './criterion.ts';
 import type { Recorder } from './step.ts';
-
-const massInWords = { takeoff: 'take-off mass', landing: 'landing mass' } as const;
 
 /** The mass against its maximum, in the unit in which the data state that. */
 export function massCriterion(situation: Situation): Judged {
-  const { mass_kg, maximumMass, phase } = situation;
+  const { mass_kg, maximumMass, massInWords } = situation;
   const { value: limit, unit } = maximumMass;
   const mass = convert(mass_kg, 'kg', unit) as number;
-  const judged = atMost(named('mass', 'mass', massInWords[phase], unit, 'limitation'), mass, limit);
+  const judged = atMost(massInWords, mass, limit);
   if (judged.verdict === 'within') return judged;
   return { ...judged, reasons: [{ code: 'mass-above-maximum', parameters: { mass, limit, unit } }] };
 }

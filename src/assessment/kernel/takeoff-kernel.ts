@@ -5,7 +5,7 @@ import type { Conditions } from '../request/conditions.ts';
 import type { Situation } from '../request/situation.ts';
 import { flownSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
-import { type Climb, climbOf } from './climb-out.ts';
+import { type Climb, climbOf, climbSpeedOf } from './climb-out.ts';
 import { atMost, type Judged, named, undetermined } from './criterion.ts';
 import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
 import { type ClimbOutObstacle, obstacleCriteria } from './obstacle-criteria.ts';
@@ -20,6 +20,8 @@ export interface TakeoffSituation extends Situation<TakeoffData> {
   /** The speed that the table's ground roll belongs to; an addition is paid for from there. */
   readonly tableLiftOff: SpeedReading;
   readonly atScreen: SpeedReading;
+  /** None without climb data. */
+  readonly climbSpeed: SpeedReading | undefined;
   readonly hasAddition: boolean;
   readonly safetyRule: SafetyRule;
 }
@@ -48,19 +50,21 @@ export function withTakeoffSpeeds(situation: Situation, addition_kt: number): Ta
   };
 }
 
-type TakeoffSpeeds = Pick<TakeoffSituation, 'liftOff' | 'tableLiftOff' | 'atScreen'>;
+type TakeoffSpeeds = Pick<TakeoffSituation, 'liftOff' | 'tableLiftOff' | 'atScreen' | 'climbSpeed'>;
 
 function takeoffSpeeds(situation: Situation, addition_kt: number): TakeoffSpeeds {
   const { liftOffSpeed, speedAtScreenHeight } = situation.ready;
+  const climbSpeed = climbSpeedOf(situation);
   if (liftOffSpeed === undefined || speedAtScreenHeight === undefined) {
     const parameters = { table: 'take-off', configuration: situation.configuration };
     const none = { ok: false, reason: { code: 'no-table', parameters } } as const;
-    return { liftOff: none, tableLiftOff: none, atScreen: none };
+    return { liftOff: none, tableLiftOff: none, atScreen: none, climbSpeed };
   }
   return {
     liftOff: flownSpeed(situation, liftOffSpeed, addition_kt),
     tableLiftOff: tableSpeed(situation, liftOffSpeed),
     atScreen: flownSpeed(situation, speedAtScreenHeight, addition_kt),
+    climbSpeed,
   };
 }
 
@@ -76,10 +80,11 @@ export function takeoffAtMasses(situation: TakeoffSituation, addition_kt: number
   const loaded: { -readonly [K in keyof TakeoffSituation]: TakeoffSituation[K] } = { ...situation };
   const whole = (mass_kg: number) => {
     loaded.mass_kg = mass_kg;
-    const { liftOff, tableLiftOff, atScreen } = takeoffSpeeds(loaded, addition_kt);
+    const { liftOff, tableLiftOff, atScreen, climbSpeed } = takeoffSpeeds(loaded, addition_kt);
     loaded.liftOff = liftOff;
     loaded.tableLiftOff = tableLiftOff;
     loaded.atScreen = atScreen;
+    loaded.climbSpeed = climbSpeed;
     return loaded;
   };
   const needsSpeeds = situation.hasAddition || situation.policies.firstPrinciples === 'more adverse';
@@ -88,6 +93,7 @@ export function takeoffAtMasses(situation: TakeoffSituation, addition_kt: number
     loaded.liftOff = notRead;
     loaded.tableLiftOff = notRead;
     loaded.atScreen = notRead;
+    loaded.climbSpeed = notRead;
     return loaded;
   };
   return { whole, distanceAlone: needsSpeeds ? whole : withoutSpeeds };
@@ -187,7 +193,6 @@ export function judgeTakeoffDistance(
   return takeoffSafety(callThrough, situation, chain).judged;
 }
 
-/** What a longer ground roll changes. */
 /** Withholds what rests on a recalled factor, of the correction or of the safety. */
 function withheldWhereRecalled(
   judged: Judged,
@@ -202,6 +207,7 @@ const run = named('takeoff-run', 'take-off run', 'ground roll with the safety fa
 
 const notAsked: Climb = { gradient: undefined, heightLost_m: 0, missing: [] };
 
+/** What a longer ground roll changes. */
 const restsOnDistance: ReadonlySet<Judged['id']> = new Set(['takeoff-run', 'takeoff-distance', 'obstacle']);
 
 function figuresWith(
@@ -217,7 +223,7 @@ function figuresWith(
   // Where nothing stands ahead the climb only informs: nobody waits for it where nobody reads.
   const climb =
     r.explains || (situation.runway.ahead?.length ?? 0) > 0
-      ? climbOf(r, situation, air, wind.used_kt, situation.atScreen)
+      ? climbOf(r, situation, air, wind.used_kt, situation.atScreen, situation.climbSpeed)
       : notAsked;
   const distances = {
     factored_m: safety.factored_m,

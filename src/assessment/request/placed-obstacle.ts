@@ -11,7 +11,12 @@ export interface PlacedObstacle {
   /** From the extended centreline, where stated. */
   readonly offset_m: number | undefined;
   readonly words: Named;
-  readonly labels: { readonly required: string; readonly factored: string; readonly unfactored: string };
+  readonly labels: {
+    readonly required: string;
+    readonly factored: string;
+    readonly unfactored: string;
+    readonly lost: string;
+  };
 }
 
 export function placedObstacle(obstacle: Obstacle): PlacedObstacle {
@@ -29,6 +34,7 @@ export function placedObstacle(obstacle: Obstacle): PlacedObstacle {
       required: `gradient required over ${name}`,
       factored: `clearance over ${name}, factored`,
       unfactored: `clearance over ${name}, unfactored`,
+      lost: `landing distance lost over ${name}`,
     },
   };
 }

@@ -1,17 +1,16 @@
 import {
   type ClimbData,
-  type DistanceData,
   type LandingData,
   type PerformanceData,
   type PreparedTable,
   preparedCalibration,
-  printedRange,
   type TakeoffData,
 } from '../../aircraft/index.ts';
 import { type FactorSet, factorSets, type Surface, type SurfaceEffect, surfaceEffect } from '../../distance/index.ts';
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, type TrueDirection } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
+import { type Named, named } from '../kernel/criterion.ts';
 import type { Reason } from '../result/reason.ts';
 import { inUnit } from './in-unit.ts';
 import { northOfWind } from './north.ts';
@@ -21,6 +20,7 @@ import { type Confirmation, type Policies, policyDefaults } from './policies.ts'
 import { type ReadingModes, type ReadyData, readyData } from './ready-figures.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
+import { type WindLaws, windLawsOf } from './wind-laws.ts';
 import { type WindLimit, windCriteriaOf, windLimits } from './wind-limits.ts';
 
 /** The runway as it is used today, in metres and degrees. */
@@ -63,6 +63,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly mass_kg: number;
   /** The maximum mass in the unit in which the data state it. */
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
+  /** What the criterion against it is called. */
+  readonly massInWords: Named;
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
   /** Tables and charts, ready for the readings of many weathers. */
@@ -71,8 +73,7 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly calibrations: ReadonlyMap<string, PreparedTable>;
   /** Whether any table or chart of this phase runs along density altitude. */
   readonly readsDensityAltitude: boolean;
-  /** The last headwind that the manual prints. */
-  readonly greatestHeadwind_kt: number;
+  readonly windLaws: WindLaws;
   /** What the manual says of today's surface. */
   readonly ownSurface: OwnSurface;
   /** What the set says of today's surface. */
@@ -102,6 +103,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     highIsFavourable: phase === 'takeoff' ? (['headwind'] as const) : (['headwind', 'slope'] as const),
   };
   const notes: Reason[] = [];
+  const maximumMass = phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding;
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
   const crosswindLimits = windLimits(data.crosswind, personalLimits?.crosswind);
@@ -131,10 +133,17 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     ready,
     readsDensityAltitude: [groundRoll, distance, rateOfClimb].some((each) => each?.runsAlongDensityAltitude === true),
     mass_kg: inUnit(request.mass, 'kg'),
-    maximumMass: phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding,
+    maximumMass,
+    massInWords: named(
+      'mass',
+      'mass',
+      phase === 'takeoff' ? 'take-off mass' : 'landing mass',
+      maximumMass.unit,
+      'limitation',
+    ),
     runway: runwayInUse(request, notes),
     set,
-    greatestHeadwind_kt: table === undefined ? 0 : greatestHeadwind(table),
+    windLaws: windLawsOf(table),
     ownSurface: ownSurfaceOf(table, request.runway.surface),
     surfaceEffect: surfaceEffect(set[phase], request.runway.surface),
     safety: request.safetyFactor ?? 'of the set',
@@ -145,13 +154,6 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     windCriteria: windCriteriaOf(crosswindLimits, tailwindLimits, policies.demonstratedCrosswind),
     notes,
   };
-}
-
-/** The last headwind that the manual prints: on an axis of its tables, or in its law; none where it has neither. */
-function greatestHeadwind({ distance, corrections }: DistanceData): number {
-  const axis = printedRange(distance, 'headwind');
-  if (axis !== undefined) return Math.max(0, axis.to);
-  return corrections.headwind === undefined ? 0 : inUnit(corrections.headwind.upTo, 'kt');
 }
 
 function settle(given: PoliciesGiven): Policies {
