@@ -1,8 +1,8 @@
 import { landingAdditionOf, landingSituationOf } from '../../src/assessment/assess-landing.ts';
 import { takeoffSituationOf } from '../../src/assessment/assess-takeoff.ts';
 import type { Conditions, LandingRequest, TakeoffRequest } from '../../src/assessment/index.ts';
+import type { Chain } from '../../src/assessment/kernel/chain.ts';
 import { type Judged, overall } from '../../src/assessment/kernel/criterion.ts';
-import type { Chain } from '../../src/assessment/kernel/distance-chain.ts';
 import { landingFigures } from '../../src/assessment/kernel/landing-kernel.ts';
 import { callThrough } from '../../src/assessment/kernel/step.ts';
 import { takeoffFigures } from '../../src/assessment/kernel/takeoff-kernel.ts';

@@ -38,25 +38,19 @@ export function climbOf(
   speed: SpeedReading | undefined,
 ): Climb {
   const { climb, ready } = situation;
-  const none = (code: Reason['code'], parameters: Reason['parameters']): Climb => ({
-    gradient: undefined,
-    heightLost_m: 0,
-    missing: [{ code, parameters }],
-  });
   if (climb === undefined || ready.rateOfClimb === undefined || speed === undefined)
-    return none('no-climb-data', { configuration: situation.configuration });
+    return notKnown({ code: 'no-climb-data', parameters: { configuration: situation.configuration } });
   const point = pointOf(r, ready.rateOfClimb, situation.mass_kg, air);
   const reading = readPrinted(r, ready.rateOfClimb, point);
-  if (typeof reading !== 'number') return { gradient: undefined, heightLost_m: 0, missing: [reading] };
+  if (typeof reading !== 'number') return notKnown(reading);
   const rateOfClimb = reading as FeetPerMinute;
-  if (!speed.ok) return { gradient: undefined, heightLost_m: 0, missing: [speed.reason] };
-  const noCalibration = (flap: string, kias: number) =>
-    none('no-calibration', { flap, speed_kias: kias, purpose: 'the climb gradient' });
+  if (!speed.ok) return notKnown(speed.reason);
   if (speed.kcas === undefined) return noCalibration(climb.flap, speed.kias);
-  const at = { pressureAltitude: air.pressureAltitude_ft, temperature: air.temperature_degC };
+  const { pressureAltitude_ft: pressureAltitude, temperature_degC: temperature } = air;
   const trueSpeed = r.step('airspeed.true-airspeed', 'true airspeed in the climb', trueAirspeed, {
     calibratedAirspeed: speed.kcas as CalibratedAirspeed,
-    ...at,
+    pressureAltitude,
+    temperature,
   });
   const ground = r.step('wind.ground-speed', 'ground speed in the climb', groundSpeed, {
     trueAirspeed: trueSpeed,
@@ -67,21 +61,32 @@ export function climbOf(
     groundSpeed: ground,
   });
   // Without the start speed the height given up to gain the climb speed is unknown; it is never taken as nothing.
-  if (!start.ok) return { gradient: undefined, heightLost_m: 0, missing: [start.reason] };
+  if (!start.ok) return notKnown(start.reason);
   const isSameOrFaster = climb.flap === situation.flap && start.kias >= speed.kias;
   if (!isSameOrFaster && start.kcas === undefined) return noCalibration(situation.flap, start.kias);
   if (isSameOrFaster || start.kcas === undefined || start.kcas >= speed.kcas)
-    return { gradient, heightLost_m: 0, missing: [] };
+    return { gradient, heightLost_m: 0, missing: nothingMissing };
   const from = r.step('airspeed.true-airspeed', 'true airspeed at the 50 ft point', trueAirspeed, {
     calibratedAirspeed: start.kcas as CalibratedAirspeed,
-    ...at,
+    pressureAltitude,
+    temperature,
   });
   const heightLost_m = r.step('flight-path.height-for-speed-gain', 'height given up for speed', heightForSpeedGain, {
     from,
     to: trueSpeed,
   });
-  return { gradient, heightLost_m, missing: [] };
+  return { gradient, heightLost_m, missing: nothingMissing };
 }
+
+function notKnown(reason: Reason): Climb {
+  return { gradient: undefined, heightLost_m: 0, missing: [reason] };
+}
+
+function noCalibration(flap: string, kias: number): Climb {
+  return notKnown({ code: 'no-calibration', parameters: { flap, speed_kias: kias, purpose: 'the climb gradient' } });
+}
+
+const nothingMissing: readonly Reason[] = [];
 
 /** An obstacle from where the roll starts: distance along the centreline, and top above the surface there. */
 export function placeOf({ runway }: Situation, obstacle: PlacedObstacle): { distance_m: number; top_m: number } {

@@ -1,7 +1,6 @@
-import type { DistanceData, PrintedLaw, SurfaceCorrection, TablePoint } from '../../aircraft/index.ts';
+import type { DistanceData, SurfaceCorrection, TablePoint } from '../../aircraft/index.ts';
 import {
   correctedDistance,
-  type FactorKind,
   type FactorOrigin,
   printedLawFactor,
   proRatedFactor,
@@ -12,51 +11,18 @@ import {
   windFactor,
 } from '../../distance/index.ts';
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
-import { convert, type UnitWord } from '../../units/unit-table.ts';
+import { convert } from '../../units/unit-table.ts';
 import { inUnit } from '../request/in-unit.ts';
 import type { ReadyFigures } from '../request/ready-figures.ts';
 import type { Situation } from '../request/situation.ts';
 import { tableSpeed } from '../request/speeds.ts';
+import type { StraightLaw, UncoveredAxis } from '../request/uncovered-axes.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Air } from './air-and-wind.ts';
+import type { Chain, Stair } from './chain.ts';
 import { readPrinted } from './read-printed.ts';
 import type { Recorder } from './step.ts';
 import { type Beside, pointOf } from './table-point.ts';
-
-/** One tread of the stairs in metres, from the manual's figure up to the distance required. */
-export interface Stair {
-  readonly step:
-    | 'manual'
-    | 'technique'
-    | 'mass'
-    | 'elevation'
-    | 'temperature'
-    | 'wind'
-    | 'surface'
-    | 'slope'
-    | 'speed addition'
-    | 'excess height'
-    | 'safety factor';
-  readonly factor: number;
-  readonly total_m: number;
-}
-
-/** A distance corrected for the day, with the ground roll in it, before any safety factor. */
-export interface Chain {
-  /** Where something is missing: the treads before the first that has no figure. */
-  readonly stairs: readonly Stair[];
-  readonly distance_m: number;
-  readonly roll_m: number;
-  /** The roll after the wind alone; everything added later lies on the ground. */
-  readonly windRoll_m: number;
-  readonly windDistance_m: number;
-  /** The part of the distance that is flown over because the threshold is passed too high; never on the ground. */
-  readonly flownOver_m: number;
-  readonly kind: FactorKind | 'no bound';
-  readonly used: readonly FactorOrigin[];
-  /** Why there is no figure; empty where there is one. */
-  readonly missing: readonly Reason[];
-}
 
 /** What a break-even holds instead of what the day gives. */
 export interface Overrides {
@@ -87,7 +53,7 @@ export function distanceChain(
   const wind_kt = overrides.wind_kt ?? usedWind_kt;
   if (!builder.read()) return builder.chain;
   if (overrides.techniqueFactor !== undefined) builder.technique(overrides.techniqueFactor);
-  builder.coverMissingAxes(table);
+  builder.coverMissingAxes();
   if (distance.runsAlongHeadwind) builder.readAgain('wind', { headwind: wind_kt });
   else builder.wind(wind_kt);
   builder.afterWind();
@@ -130,7 +96,11 @@ class ChainBuilder {
   }
 
   miss(code: Reason['code'], parameters: Reason['parameters']): void {
-    this.chain.missing = [...this.chain.missing, { code, parameters }];
+    this.missReason({ code, parameters });
+  }
+
+  private missReason(reason: Reason): void {
+    this.chain.missing = [...this.chain.missing, reason];
   }
 
   /** Lists of the set are taken as they are where nothing came before. */
@@ -199,102 +169,47 @@ class ChainBuilder {
   private figure(ready: ReadyFigures, point: TablePoint): Metres | undefined {
     const reading = readPrinted(this.r, ready, point);
     if (typeof reading === 'number') return convert(reading, ready.figures.unit, 'm') as Metres;
-    this.chain.missing = [...this.chain.missing, reading];
+    this.missReason(reading);
     return undefined;
   }
 
   /** What a table without an axis does not carry itself: the manual's own law, else pro-rated from the set, else no figure. */
-  coverMissingAxes(table: DistanceData): void {
-    const { associatedConditions: stated, corrections } = table;
-    if (stated.mass === undefined && stated.pressureAltitude === undefined && stated.temperature === undefined) return;
-    const { set, phase, mass_kg } = this.situation;
-    const { pressureAltitude_ft, tableTemperature_degC } = this.air;
-    const named = { table: phaseWords[phase] };
-    if (stated.mass !== undefined) {
-      const limit_kg = inUnit(stated.mass, 'kg');
-      const law = printedLaw(corrections.mass, 'kg', 'kg');
-      const parameters = { ...named, limit_kg };
-      if (law !== undefined) this.printed('mass', law, mass_kg, limit_kg, 'mass-not-covered', parameters);
-      else this.stepped('mass', set[phase].mass, (mass_kg / limit_kg - 1) * 100, 'mass-not-covered', parameters);
+  coverMissingAxes(): void {
+    for (const axis of this.situation.uncoveredAxes) {
+      const { quantity, holdsFor, law, rule, notCovered } = axis;
+      const today = this.today(quantity);
+      if (today <= holdsFor) continue;
+      if (law !== undefined) this.printed(axis, law, today);
+      else if (rule === undefined) this.missReason(notCovered);
+      else this.stepped(treads[quantity], rule, quantity === 'mass' ? (today / holdsFor - 1) * 100 : today - holdsFor);
     }
-    if (stated.pressureAltitude !== undefined) {
-      const limit_ft = inUnit(stated.pressureAltitude, 'ftPA');
-      const law = printedLaw(corrections.pressureAltitude, 'ftPA', 'ftPA');
-      const parameters = { ...named, limit_ft };
-      if (law !== undefined)
-        this.printed('elevation', law, pressureAltitude_ft, limit_ft, 'elevation-not-covered', parameters);
-      else
-        this.stepped(
-          'elevation',
-          set[phase].elevation,
-          pressureAltitude_ft - limit_ft,
-          'elevation-not-covered',
-          parameters,
-        );
-    }
-    if (stated.temperature !== undefined) {
-      const limit_degC = inUnit(stated.temperature, 'degC');
-      const law = printedLaw(corrections.temperature, 'degCDifference', 'degC');
-      const parameters = { ...named, limit_degC };
-      if (law !== undefined)
-        this.printed('temperature', law, tableTemperature_degC, limit_degC, 'temperature-not-covered', parameters);
-      else
-        this.stepped(
-          'temperature',
-          set[phase].temperature,
-          tableTemperature_degC - limit_degC,
-          'temperature-not-covered',
-          parameters,
-        );
-    }
+  }
+
+  private today(quantity: UncoveredAxis['quantity']): number {
+    if (quantity === 'mass') return this.situation.mass_kg;
+    return quantity === 'elevation' ? this.air.pressureAltitude_ft : this.air.tableTemperature_degC;
   }
 
   /** A law of the manual holds as printed, in a straight line, up to its last value; beyond that there is no figure. */
-  private printed(
-    step: 'mass' | 'elevation' | 'temperature',
-    law: PlainLaw,
-    today: number,
-    from: number,
-    code: Reason['code'],
-    parameters: Reason['parameters'],
-  ): void {
-    if (today <= from) return;
+  private printed({ quantity, holdsFor, notCovered }: UncoveredAxis, law: StraightLaw, today: number): void {
     if (today > law.upTo + 1e-9) {
-      this.miss(code, parameters);
+      this.missReason(notCovered);
       return;
     }
-    const inputs = { percentPerStep: law.change as Percent, steps: ((today - from) / law.per) as Ratio };
-    this.r.decide('law-of-manual', { quantity: step });
-    this.multiply(
-      treads[step],
-      this.r.step('distance.printed-law-factor', `factor for ${step}`, printedLawFactor, inputs),
-      'both',
-    );
+    const inputs = { percentPerStep: law.change as Percent, steps: ((today - holdsFor) / law.per) as Ratio };
+    this.r.decide('law-of-manual', { quantity });
+    const tread = treads[quantity];
+    this.multiply(tread, this.r.step('distance.printed-law-factor', tread.factor, printedLawFactor, inputs), 'both');
   }
 
-  private stepped(
-    step: 'mass' | 'elevation' | 'temperature' | 'wind',
-    rule: SteppedRule | undefined,
-    excess: number,
-    code: Reason['code'],
-    parameters: Reason['parameters'],
-  ): void {
-    if (excess <= 0) return;
-    if (rule === undefined) {
-      this.miss(code, parameters);
-      return;
-    }
+  private stepped(tread: Multiplied, rule: SteppedRule, excess: number): void {
     const steps = excess / rule.step;
     if (steps > mostSteps) {
       this.miss('beyond-pro-rating', { steps, most: mostSteps });
       return;
     }
     const inputs = { factorPerStep: rule.factorPerStep as Ratio, steps: steps as Ratio };
-    this.multiply(
-      treads[step],
-      this.r.step('distance.pro-rated-factor', `factor for ${step}`, proRatedFactor, inputs),
-      'both',
-    );
+    this.multiply(tread, this.r.step('distance.pro-rated-factor', tread.factor, proRatedFactor, inputs), 'both');
     this.use([rule]);
     this.bound(rule.kind ?? 'value');
   }
@@ -307,13 +222,13 @@ class ChainBuilder {
       const amount = Math.abs(wind_kt);
       if (wind_kt < 0 && amount > cap_kt) this.miss('tailwind-beyond-manual', { wind_kt: amount, cap_kt });
       const inputs = { wind: Math.min(amount, cap_kt) as Knots, percentPerKnot: percentPerKnot as Percent };
-      this.multiply(treads.wind, this.r.step('distance.wind-factor', 'factor for wind', windFactor, inputs), 'both');
+      this.multiply(treads.wind, this.r.step('distance.wind-factor', treads.wind.factor, windFactor, inputs), 'both');
     } else if (wind_kt < 0) {
       const { set, phase } = this.situation;
+      const { tailwind } = set[phase];
       const speed = referenceSpeed(this.situation);
-      const parameters = { wind_kt: -wind_kt };
-      if (speed === undefined) this.miss('no-tailwind-law', parameters);
-      else this.stepped('wind', set[phase].tailwind, (-wind_kt / speed) * 100, 'no-tailwind-law', parameters);
+      if (speed === undefined || tailwind === undefined) this.miss('no-tailwind-law', { wind_kt: -wind_kt });
+      else this.stepped(treads.wind, tailwind, (-wind_kt / speed) * 100);
     }
   }
 
@@ -397,11 +312,11 @@ class ChainBuilder {
     });
     const factor =
       adverse <= limit_percent
-        ? this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, {
+        ? this.r.step('distance.slope-factor', treads.slope.factor, slopeFactor, {
             slope: adverse as Percent,
             percentPerPercent,
           })
-        : this.r.step('distance.pro-rated-factor', 'factor for slope', proRatedFactor, {
+        : this.r.step('distance.pro-rated-factor', treads.slope.factor, proRatedFactor, {
             factorPerStep: (1 + (percentPerPercent * limit_percent) / 100) as Ratio,
             steps: (adverse / limit_percent) as Ratio,
           });
@@ -418,7 +333,7 @@ class ChainBuilder {
       return;
     }
     this.r.decide('slope-credit-of-manual', shown);
-    const factor = this.r.step('distance.slope-factor', 'factor for slope', slopeFactor, {
+    const factor = this.r.step('distance.slope-factor', treads.slope.factor, slopeFactor, {
       slope: Math.min(favourable, inUnit(law.upTo, 'percent')) as Percent,
       percentPerPercent: (law.change.value / law.per.value) as Percent,
     });
@@ -466,37 +381,43 @@ const calmAndLevel: AlongAndUphill = {};
 /** A tread that multiplies, with what its formulas are called in the working. */
 interface Multiplied {
   readonly step: Exclude<Stair['step'], 'manual' | 'speed addition' | 'excess height' | 'safety factor'>;
+  readonly factor: string;
   readonly distance: string;
   readonly roll: string;
 }
 
 /** Written out, because every assessment of a sweep would put them together anew. */
 const treads = {
-  technique: { step: 'technique', distance: 'distance with technique', roll: 'ground roll with technique' },
-  mass: { step: 'mass', distance: 'distance with mass', roll: 'ground roll with mass' },
-  elevation: { step: 'elevation', distance: 'distance with elevation', roll: 'ground roll with elevation' },
-  temperature: { step: 'temperature', distance: 'distance with temperature', roll: 'ground roll with temperature' },
-  wind: { step: 'wind', distance: 'distance with wind', roll: 'ground roll with wind' },
-  surface: { step: 'surface', distance: 'distance with surface', roll: 'ground roll with surface' },
-  slope: { step: 'slope', distance: 'distance with slope', roll: 'ground roll with slope' },
+  technique: {
+    step: 'technique',
+    factor: 'factor for technique',
+    distance: 'distance with technique',
+    roll: 'ground roll with technique',
+  },
+  mass: { step: 'mass', factor: 'factor for mass', distance: 'distance with mass', roll: 'ground roll with mass' },
+  elevation: {
+    step: 'elevation',
+    factor: 'factor for elevation',
+    distance: 'distance with elevation',
+    roll: 'ground roll with elevation',
+  },
+  temperature: {
+    step: 'temperature',
+    factor: 'factor for temperature',
+    distance: 'distance with temperature',
+    roll: 'ground roll with temperature',
+  },
+  wind: { step: 'wind', factor: 'factor for wind', distance: 'distance with wind', roll: 'ground roll with wind' },
+  surface: {
+    step: 'surface',
+    factor: 'factor for surface',
+    distance: 'distance with surface',
+    roll: 'ground roll with surface',
+  },
+  slope: { step: 'slope', factor: 'factor for slope', distance: 'distance with slope', roll: 'ground roll with slope' },
 } as const satisfies Record<string, Multiplied>;
 
 const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
-
-interface PlainLaw {
-  readonly change: number;
-  readonly per: number;
-  readonly upTo: number;
-}
-
-/** A law of the manual in the units of the kernel. */
-function printedLaw(
-  law: PrintedLaw<UnitWord, UnitWord> | undefined,
-  per: UnitWord,
-  upTo: UnitWord,
-): PlainLaw | undefined {
-  return law && { change: law.change.value, per: inUnit(law.per, per), upTo: inUnit(law.upTo, upTo) };
-}
 
 /** The speed that a tailwind is measured against under a set: the lift-off or approach speed of the table. */
 function referenceSpeed(situation: Situation): number | undefined {

@@ -18,8 +18,9 @@ import type { Situation } from '../request/situation.ts';
 import { calibrated, type FlownSpeed, printedSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
+import { type Chain, lengthened, unknown } from './chain.ts';
 import { atMost, type Judged, named, undetermined } from './criterion.ts';
-import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
+import { distanceChain, type Overrides } from './distance-chain.ts';
 import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 
@@ -135,7 +136,7 @@ export function landingChain(
 
 function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chain, speeds: Approach): Chain {
   if (chain.missing.length > 0) return chain;
-  if (!speeds.ok) return speeds.hasAddition ? { ...chain, missing: [speeds.reason] } : chain;
+  if (!speeds.ok) return speeds.hasAddition ? unknown(chain, speeds.reason) : chain;
   if (!speeds.hasAddition) return chain;
   if (situation.policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
@@ -147,7 +148,7 @@ function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chai
       code: 'no-calibration',
       parameters: { flap: situation.flap, speed_kias: flown.kias, purpose: 'the cost of the speed addition' },
     } as const;
-    return { ...chain, missing: [missing] };
+    return unknown(chain, missing);
   }
   // Lighter than the mass that the table states, even the faster approach may be slower than the table's: no credit.
   if (flown.kcas <= table.kcas) return chain;
@@ -165,7 +166,8 @@ function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chai
     distance: chain.distance_m as Metres,
     factors: [factor],
   });
-  return { ...chain, distance_m, stairs: [...chain.stairs, { step: 'speed addition', factor, total_m: distance_m }] };
+  const { roll_m, flownOver_m } = chain;
+  return lengthened(r, chain, 'speed addition', { factor, distance_m, roll_m, flownOver_m });
 }
 
 /** What is flown over before the height of the table is reached lengthens the distance, and lies in the air. */
@@ -179,8 +181,7 @@ function withExcessHeight(r: Recorder, situation: LandingSituation, chain: Chain
   });
   r.decide('excess-height-paid', { height_ft: excessHeight_m / foot, angle_deg });
   const distance_m = chain.distance_m + flownOver_m;
-  const stair = { step: 'excess height', factor: distance_m / chain.distance_m, total_m: distance_m } as const;
-  return { ...chain, distance_m, flownOver_m, stairs: [...chain.stairs, stair] };
+  return lengthened(r, chain, 'excess height', { distance_m, roll_m: chain.roll_m, flownOver_m });
 }
 
 const notLooked = named(

@@ -3,9 +3,9 @@ import type { HeightInMetres, Metres, Ratio } from '../../units/index.ts';
 import { gradientOver, type PlacedObstacle } from '../request/placed-obstacle.ts';
 import type { Situation } from '../request/situation.ts';
 import type { Reason } from '../result/reason.ts';
+import type { Chain } from './chain.ts';
 import { type Climb, placeOf, surfaceHeight } from './climb-out.ts';
 import { atLeast, type Judged, type Named, named, undetermined } from './criterion.ts';
-import type { Chain } from './distance-chain.ts';
 import type { Recorder } from './step.ts';
 
 const foot = 0.3048;

@@ -1,8 +1,8 @@
 import { correctedDistance, type FactorOrigin, type SafetyAlternative, type SafetyTest } from '../../distance/index.ts';
 import { type Metres, type Ratio, roundDown } from '../../units/index.ts';
 import type { RunwayInUse, Situation } from '../request/situation.ts';
+import type { Chain } from './chain.ts';
 import { atMost, isTighter, type Judged, named, undetermined, worse } from './criterion.ts';
-import type { Chain } from './distance-chain.ts';
 import { withholdRecalled } from './shared-criteria.ts';
 import type { Recorder } from './step.ts';
 

@@ -12,8 +12,8 @@ import type { CalibratedAirspeed, Kilograms, Knots, Metres, Percent, Ratio } fro
 import type { Situation } from '../request/situation.ts';
 import type { SpeedReading } from '../request/speeds.ts';
 import type { Air, Wind } from './air-and-wind.ts';
+import type { Chain } from './chain.ts';
 import { type Judged, withheld } from './criterion.ts';
-import type { Chain } from './distance-chain.ts';
 import type { Recorder } from './step.ts';
 
 /** What a surface may cost by first principles, as factors on the distance; beside the factors, never instead of them. */

@@ -5,9 +5,10 @@ import type { Conditions } from '../request/conditions.ts';
 import type { Situation } from '../request/situation.ts';
 import { flownSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
+import { type Chain, lengthened, unknown } from './chain.ts';
 import { type Climb, climbOf, climbSpeedOf } from './climb-out.ts';
 import { atMost, type Judged, named, undetermined } from './criterion.ts';
-import { type Chain, distanceChain, type Overrides } from './distance-chain.ts';
+import { distanceChain, type Overrides } from './distance-chain.ts';
 import { type ClimbOutObstacle, obstacleCriteria } from './obstacle-criteria.ts';
 import { type SafetyRule, safetyRuleOf, type TakeoffSafety, takeoffSafety } from './safety.ts';
 import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
@@ -116,14 +117,14 @@ export function takeoffChain(
     r.decide('speed-addition-ignored', {});
     return chain;
   }
-  if (!liftOff.ok) return { ...chain, missing: [liftOff.reason] };
-  if (!tableLiftOff.ok) return { ...chain, missing: [tableLiftOff.reason] };
+  if (!liftOff.ok) return unknown(chain, liftOff.reason);
+  if (!tableLiftOff.ok) return unknown(chain, tableLiftOff.reason);
   if (liftOff.kcas === undefined || tableLiftOff.kcas === undefined) {
     const missing = {
       code: 'no-calibration',
       parameters: { flap: situation.flap, speed_kias: liftOff.kias, purpose: 'the cost of the speed addition' },
     } as const;
-    return { ...chain, missing: [missing] };
+    return unknown(chain, missing);
   }
   // Lighter than the mass that the table states, even the faster lift-off may be slower than the table's: no credit.
   if (liftOff.kcas <= tableLiftOff.kcas) return chain;
@@ -141,12 +142,7 @@ export function takeoffChain(
     factors: [factor],
   });
   const distance_m = chain.distance_m + roll_m - chain.roll_m;
-  return {
-    ...chain,
-    distance_m,
-    roll_m,
-    stairs: [...chain.stairs, { step: 'speed addition', factor: distance_m / chain.distance_m, total_m: distance_m }],
-  };
+  return lengthened(r, chain, 'speed addition', { distance_m, roll_m, flownOver_m: chain.flownOver_m });
 }
 
 /** The take-off of one situation in one weather: every criterion, by one path for fast and explained results. */

@@ -20,6 +20,7 @@ import { type Confirmation, type Policies, policyDefaults } from './policies.ts'
 import { type ReadingModes, type ReadyData, readyData } from './ready-figures.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
+import { type UncoveredAxis, uncoveredAxes } from './uncovered-axes.ts';
 import { type WindLaws, windLawsOf } from './wind-laws.ts';
 import { type WindLimit, windCriteriaOf, windLimits } from './wind-limits.ts';
 
@@ -74,6 +75,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   /** Whether any table or chart of this phase runs along density altitude. */
   readonly readsDensityAltitude: boolean;
   readonly windLaws: WindLaws;
+  /** What the tables have no axis for. */
+  readonly uncoveredAxes: readonly UncoveredAxis[];
   /** What the manual says of today's surface. */
   readonly ownSurface: OwnSurface;
   /** What the set says of today's surface. */
@@ -144,6 +147,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     runway: runwayInUse(request, notes),
     set,
     windLaws: windLawsOf(table),
+    uncoveredAxes: uncoveredAxes(phase, table, set),
     ownSurface: ownSurfaceOf(table, request.runway.surface),
     surfaceEffect: surfaceEffect(set[phase], request.runway.surface),
     safety: request.safetyFactor ?? 'of the set',

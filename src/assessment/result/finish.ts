@@ -1,8 +1,8 @@
 import { version } from '../../version.ts';
 import type { Air, Wind } from '../kernel/air-and-wind.ts';
 import type { BreakEven } from '../kernel/break-even.ts';
+import type { Chain } from '../kernel/chain.ts';
 import { type Judged, overall } from '../kernel/criterion.ts';
-import type { Chain } from '../kernel/distance-chain.ts';
 import type { Mark } from '../kernel/mark.ts';
 import { windAdvice } from '../kernel/shared-criteria.ts';
 import type { TraceRecorder } from '../kernel/step.ts';

@@ -4,8 +4,8 @@ import { formatNumber, formatValue, type Measure, measure, roundUp } from '../..
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Air, Wind } from '../kernel/air-and-wind.ts';
 import type { BreakEven } from '../kernel/break-even.ts';
+import type { Chain } from '../kernel/chain.ts';
 import { type Judged, limiting, overall, type Verdict } from '../kernel/criterion.ts';
-import type { Chain } from '../kernel/distance-chain.ts';
 import type { Mark } from '../kernel/mark.ts';
 import type { TraceEntry } from '../kernel/step.ts';
 import type { Conditions } from '../request/conditions.ts';
