@@ -2,14 +2,9 @@ import type { ReadResult } from '../documents/index.ts';
 import { guarded } from './guarded.ts';
 import { approachPathOf } from './kernel/approach-path.ts';
 import { breakEvens, type Variations } from './kernel/break-evens.ts';
-import {
-  judgeLandingDistance,
-  type LandingSituation,
-  landingAtMasses,
-  landingFigures,
-  withApproachSpeeds,
-} from './kernel/landing-kernel.ts';
+import { judgeLandingDistance, landingFigures } from './kernel/landing-kernel.ts';
 import { landingMarks } from './kernel/landing-marks.ts';
+import { type LandingSituation, landingAtMasses, withApproachSpeeds } from './kernel/landing-situation.ts';
 import type { Mark } from './kernel/mark.ts';
 import { obstaclesBeside } from './kernel/obstacles-beside.ts';
 import { callThrough, TraceRecorder } from './kernel/step.ts';

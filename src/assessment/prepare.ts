@@ -5,9 +5,11 @@ import { explainTakeoff, takeoffAdditionOf, takeoffSituationOf } from './assess-
 import { guarded } from './guarded.ts';
 import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
 import type { Overrides } from './kernel/distance-chain.ts';
-import { judgeLandingDistance, landingAtMasses, landingFigures } from './kernel/landing-kernel.ts';
+import { judgeLandingDistance, landingFigures } from './kernel/landing-kernel.ts';
+import { landingAtMasses } from './kernel/landing-situation.ts';
 import { callThrough } from './kernel/step.ts';
-import { judgeTakeoffDistance, takeoffAtMasses, takeoffFigures } from './kernel/takeoff-kernel.ts';
+import { judgeTakeoffDistance, takeoffFigures } from './kernel/takeoff-kernel.ts';
+import { takeoffAtMasses } from './kernel/takeoff-situation.ts';
 import { type Conditions, conditionsOf } from './request/conditions.ts';
 import { type North, northOf, northOfWind } from './request/north.ts';
 import { readLandingRequest, readTakeoffRequest, readWeather } from './request/read-request.ts';

@@ -76,7 +76,7 @@ const topics = {
         `${Math.round(perSecond)}, at least ${gates.perSecond.least}: ${met(isMet.perSecond)}`,
       ),
     ]),
-    line('the same with the recorder', times(recorder.ns)),
+    line('prepared take-off towards 10, with the recorder', times(recorder.ns)),
     line(
       '  speed as a share of that without',
       `${ratioShown(recorder.ratio)}, at least ${gates.recorded.least}: ${met(recorder.met)}`,

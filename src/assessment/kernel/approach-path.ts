@@ -16,7 +16,8 @@ import {
 } from '../../units/index.ts';
 import { groundSpeed } from '../../wind/index.ts';
 import type { Reason } from '../result/reason.ts';
-import type { LandingFigures, LandingSituation } from './landing-kernel.ts';
+import type { LandingFigures } from './landing-kernel.ts';
+import type { LandingSituation } from './landing-situation.ts';
 import type { Mark } from './mark.ts';
 import type { Recorder } from './step.ts';
 

@@ -3,7 +3,8 @@ import { latestPathStart } from '../../flight-path/index.ts';
 import type { HeightInMetres, Metres, Ratio } from '../../units/index.ts';
 import type { Reason } from '../result/reason.ts';
 import { climbOf, climbSpeedOf, placeOf } from './climb-out.ts';
-import type { LandingFigures, LandingSituation } from './landing-kernel.ts';
+import type { LandingFigures } from './landing-kernel.ts';
+import type { LandingSituation } from './landing-situation.ts';
 import type { Mark } from './mark.ts';
 import type { Recorder } from './step.ts';
 

@@ -59,7 +59,7 @@ function copyOf({ lower, upper, at, corners }: InterpolateCellInputs): Interpola
 }
 
 function listOf(figures: ArrayLike<number>): number[] {
-  const list: number[] = [];
-  for (let i = 0; i < figures.length; i += 1) list.push(figures[i] as number);
+  const list = new Array<number>(figures.length);
+  for (let i = 0; i < figures.length; i += 1) list[i] = figures[i] as number;
   return list;
 }

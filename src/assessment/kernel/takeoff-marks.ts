@@ -16,7 +16,8 @@ import type { Reason } from '../result/reason.ts';
 import { latestScreenPoint } from './climb-out.ts';
 import type { Mark } from './mark.ts';
 import type { Recorder } from './step.ts';
-import type { TakeoffFigures, TakeoffSituation } from './takeoff-kernel.ts';
+import type { TakeoffFigures } from './takeoff-kernel.ts';
+import type { TakeoffSituation } from './takeoff-situation.ts';
 
 /** The longest roll that would still do, and what follows from it. */
 export function takeoffMarks(
