@@ -32,6 +32,7 @@ const parts: readonly Place[] = [
   { path: 'weather.wind', sentence: 'wind' },
   { path: 'weather', sentence: 'air' },
   { path: 'policies', sentence: 'policies' },
+  { path: 'policies.confirmations', sentence: 'factors' },
   { path: 'personalLimits', sentence: 'limits' },
 ];
 

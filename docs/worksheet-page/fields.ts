@@ -166,6 +166,14 @@ export const fields = {
     'manufacturer-only',
   ]),
   safetyFactor: choice('factors', 'safetyFactor', 'Safety factor', ['of the set', 'none']),
+  compared: field(
+    'factors',
+    'policies.confirmations[0].factorId',
+    'Whether the recalled factors have been compared with a printed edition',
+    '',
+  ),
+  comparedEdition: field('factors', 'policies.confirmations[0].edition', 'Edition that they were compared with', ''),
+  comparedDate: field('factors', 'policies.confirmations[0].date', 'Date of the comparison', ''),
 
   TORA1: first.TORA,
   TODA1: first.TODA,

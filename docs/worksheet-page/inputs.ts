@@ -30,8 +30,7 @@ export class Inputs {
   }
 
   /** A choice of words; one that the list does not have stands as it is. */
-  choice(key: FieldKey, words: Readonly<Record<string, string>>): string {
-    const chosen = this.state.values[key];
+  choice(key: FieldKey, words: Readonly<Record<string, string>>, chosen = this.state.values[key]): string {
     const all = chosen in words ? words : { ...words, [chosen]: chosen };
     const options = Object.entries(all).map(
       ([value, text]) =>

@@ -1,6 +1,8 @@
 import type { FieldKey } from './fields.ts';
 import { fieldOf } from './fields.ts';
+import { confirmationsOf } from './recalled.ts';
 import type { ObstacleState, PageState } from './state.ts';
+import { surfaceOf } from './surface.ts';
 
 /** The two ends of the runway, by their place in the request. */
 export type EndPlace = 0 | 1;
@@ -103,13 +105,6 @@ function runwayOf({ values: v, obstacles }: PageState): Json {
 
 type Values = PageState['values'];
 
-function surfaceOf({ surface: kind, condition, grassLength: length, ground, conditionCode }: Values): Json {
-  if (kind === 'snow') return { kind };
-  if (kind === 'grass') return { kind, condition, length, ground };
-  if (kind === 'gravel' || conditionCode === 'none') return { kind, condition };
-  return { kind, condition, conditionCode: Number(conditionCode) };
-}
-
 function obstacleOf({ name, end, beyond, ground, height, top, aside }: ObstacleState, v: Values): Json {
   return {
     name,
@@ -163,7 +158,9 @@ const chosenPolicies = [
 ] as const satisfies readonly FieldKey[];
 
 /** Only what differs from the library's own defaults is asked for. */
-function policiesOf({ values: v }: PageState): Json {
+function policiesOf(state: PageState): Json {
+  const { values: v } = state;
+  const confirmations = confirmationsOf(state);
   const policies = {
     ...optional('headwindShare', v.headwindShare, 'ratio'),
     ...optional('tailwindShare', v.tailwindShare, 'ratio'),
@@ -172,6 +169,7 @@ function policiesOf({ values: v }: PageState): Json {
     ...(v.job === 'landing' ? optional('approachAngle', v.approachAngle, 'deg') : {}),
     ...(v.job === 'takeoff' ? optional('reactionTime', v.reactionTime, 's') : {}),
     ...Object.fromEntries(chosenPolicies.filter((key) => v[key] !== fieldOf(key).start).map((key) => [key, v[key]])),
+    ...(confirmations.length === 0 ? {} : { confirmations }),
   };
   return Object.keys(policies).length === 0 ? {} : { policies };
 }

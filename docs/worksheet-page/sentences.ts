@@ -1,8 +1,9 @@
-import { factorSets } from 'groundroll/distance';
-import { textHtml } from 'groundroll/worksheet';
+import { factorInWords, factorSets } from 'groundroll/distance';
+import { sentenceHtml, textHtml } from 'groundroll/worksheet';
 import { configurationsOf } from './aeroplanes.ts';
 import type { SentenceId } from './fields.ts';
 import { clause, Inputs } from './inputs.ts';
+import { areCompared, namesOfRecalled, recalledToday } from './recalled.ts';
 import type { PageState } from './state.ts';
 
 const unitWords = {
@@ -41,7 +42,7 @@ export function sentencesOf(state: PageState, data: unknown, ownFile: string | u
     speed: isTakeoff
       ? `I lift off at the manual's speed${clause(` and ${f.figure('liftOffSpeedAddition', 2)} kt`, 'nothing more')}.`
       : `I fly the approach at the manual's speed${clause(` and ${f.figure('approachSpeedAddition', 2)} kt`, 'half of what the gusts are above the mean')}, and pass the threshold at the manual's height${clause(` and ${f.figure('excessHeight', 2)} ft`, 'nothing more')}.`,
-    factors: `What the manual leaves out I take from ${f.choice('factorSet', setTitles)}, ${f.choice('safetyFactor', { 'of the set': 'with its safety factor', none: 'without a safety factor' })}.`,
+    factors: factors(f, state),
     distances: distances(f, state),
     obstacles: obstacles(f, state),
     limits: `My own limits are${clause(` ${f.figure('crosswindLimit', 2)} kt of crosswind`, 'none')}${clause(`, ${f.figure('tailwindLimit', 2)} kt of tailwind`, 'none')}.${isTakeoff ? clause(` If I have to stop, the brakes hold with a coefficient of ${f.figure('brakingCoefficient', 3)}.`, 'not known') : ''}`,
@@ -108,6 +109,20 @@ function surface(f: Inputs, { values: v }: PageState): string {
     ...Object.fromEntries(['6', '5', '4', '3', '2', '1', '0'].map((each) => [each, each])),
   });
   return `The surface is ${condition} and ${kind}; the runway condition code is ${code}.`;
+}
+
+function factors(f: Inputs, state: PageState): string {
+  const ofSet = `What the manual leaves out I take from ${f.choice('factorSet', setTitles)}, ${f.choice('safetyFactor', { 'of the set': 'with its safety factor', none: 'without a safety factor' })}.`;
+  const recalled = recalledToday(state);
+  if (recalled.length === 0) return ofSet;
+  const names = namesOfRecalled(state);
+  const isCompared = areCompared(state);
+  const words = { '': 'have not compared', [names]: 'have compared' };
+  const how = f.choice('compared', words, isCompared ? names : '');
+  const when = isCompared
+    ? `: ${f.words('comparedEdition', 16)}, on ${f.words('comparedDate', 10)} <span class="hint">(year-month-day)</span>`
+    : '';
+  return `${ofSet} The library only recalls ${sentenceHtml(recalled.map(factorInWords).join(' and '))}, which I ${how} with a printed edition${when}.`;
 }
 
 function distances(f: Inputs, { values: v }: PageState): string {

@@ -1,8 +1,10 @@
 import { type FieldKey, fieldKeys } from './fields.ts';
+import { areCompared, recalledToday } from './recalled.ts';
 import type { PageState } from './state.ts';
 
 /** Whether a field stands in a sentence now: the others keep what was typed, and take no part. */
-export function isShown(key: FieldKey, { values: v }: PageState): boolean {
+export function isShown(key: FieldKey, state: PageState): boolean {
+  const { values: v } = state;
   const ofFigures = v.weather === 'figures';
   switch (key) {
     case 'takeoffConfiguration':
@@ -43,6 +45,11 @@ export function isShown(key: FieldKey, { values: v }: PageState): boolean {
       return v.surface === 'grass';
     case 'conditionCode':
       return v.surface === 'paved';
+    case 'compared':
+      return recalledToday(state).length > 0;
+    case 'comparedEdition':
+    case 'comparedDate':
+      return areCompared(state);
     case 'heightUnit':
       return v.obstacles === 'listed';
     default:

@@ -5,6 +5,7 @@ import { fieldKeys, fieldOf } from '../../docs/worksheet-page/fields.ts';
 import { noFile, readOwnFile } from '../../docs/worksheet-page/own-file.ts';
 import { requestOf } from '../../docs/worksheet-page/request.ts';
 import { orderOf, rowsOf } from '../../docs/worksheet-page/rows.ts';
+import { sentencesOf } from '../../docs/worksheet-page/sentences.ts';
 import { type PageState, startState, withObstacle, withValue } from '../../docs/worksheet-page/state.ts';
 import { workOut } from '../../docs/worksheet-page/work-out.ts';
 import { assessLanding, assessTakeoff } from '../../src/assessment/index.ts';
@@ -61,6 +62,47 @@ describe('the request of the worksheet page', () => {
         expect(JSON.parse(JSON.stringify(assessment))).toEqual(JSON.parse(JSON.stringify(ours.value)));
       }
     }
+  });
+
+  it('confirms a recalled factor once somebody has compared it, and no other in its place', () => {
+    const wet = { factorSet: 'uk-light-aeroplane-leaflet', surface: 'paved', condition: 'wet', conditionCode: 'none' };
+    const compared = {
+      compared: 'uk-leaflet-takeoff-paved-wet',
+      comparedEdition: 'the copy in the club house',
+      comparedDate: '2026-11-20',
+    };
+    const verdictOf = (changes: Readonly<Record<string, string>>) => {
+      const { ends, faults } = worked(set(changes));
+      expect(faults).toEqual([]);
+      return ends[1].assessment?.criteria.find(({ id }) => id === 'takeoff-distance')?.verdict;
+    };
+    expect(verdictOf(wet)).toBe('undetermined');
+    expect(sentencesOf(set(wet), data, undefined).factors).toContain('wet paved \u00d7\u00a01.00');
+    expect(verdictOf({ ...wet, ...compared })).toBe('within');
+    expect(requestOf(set({ ...wet, ...compared }), 1, data)['policies']).toMatchObject({
+      confirmations: [{ factorId: compared.compared, edition: compared.comparedEdition, date: compared.comparedDate }],
+    });
+    // Soft ground is recalled as well, and nobody has compared that.
+    const soft = { ...wet, ...compared, surface: 'grass', condition: 'dry', ground: 'soft' };
+    expect(verdictOf(soft)).toBe('undetermined');
+    expect(JSON.stringify(requestOf(set(soft), 1, data))).not.toContain('confirmations');
+    // A dry paved runway asks for no such factor, so nothing is said of it.
+    expect(sentencesOf(set({ ...wet, condition: 'dry' }), data, undefined).factors).not.toContain('memory');
+  });
+
+  it('asks for edition and date in the sentence where they are missing', () => {
+    const { faults } = worked(
+      set({
+        factorSet: 'uk-light-aeroplane-leaflet',
+        surface: 'snow',
+        compared: 'uk-leaflet-takeoff-snow',
+        comparedDate: 'last week',
+      }),
+    );
+    expect(faults.map(({ sentence, field }) => [sentence, field])).toEqual([
+      ['factors', 'field-comparedEdition'],
+      ['factors', 'field-comparedDate'],
+    ]);
   });
 
   it('carries what is typed as it is: no figure is guessed, clamped or left out', () => {
