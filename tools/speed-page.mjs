@@ -45,7 +45,7 @@ const sections = {
       table('Formulas that are not written by hand', ['Formula', 'Why'], [without]),
     ];
   },
-  assessment: ({ gates, takeoffs, recorder, distanceAlone, landing, explained }) => {
+  assessment: ({ gates, takeoffs, byFormulas, recorder, distanceAlone, landing, explained }) => {
     const rows = takeoffs.map(({ end, ns, byHand_ns, ratio, control, perSecond, met: isMet }) =>
       rowOf([
         `Prepared take-off towards ${end}`,
@@ -58,7 +58,8 @@ const sections = {
       ]),
     );
     const others = [
-      ['The same with the recorder', recorder.ns],
+      ['The take-off towards 28 by calling the formulas alone', byFormulas.ns],
+      ['The take-off towards 10 with the recorder', recorder.ns],
       ['The distance criterion alone', distanceAlone.ns],
       ['Prepared landing', landing.ns],
       ['Explained assessment, with sentences and break-evens', explained.ns],
@@ -67,6 +68,7 @@ const sections = {
     return [
       table('Prepared take-offs against the same arithmetic by hand', heads, [rows]),
       table('Other comparisons and assessments', ['One weather', 'Median', '8 of 10 rounds'], [others]),
+      `<p>The formulas alone, called one after the other for the take-off towards 28, take ${times(byFormulas.ratio.median)} of the time of the arithmetic by hand.</p>`,
       `<p>With the recorder the computation has ${times(recorder.ratio.median)} of the speed without it; at least ${gates.recorded.least} is asked: ${met(recorder.met)}.</p>`,
     ];
   },

@@ -27,19 +27,23 @@ export interface PreparedAxes {
   readonly printed: readonly TableAxis[];
   readonly mode: ReadingMode;
   readonly axes: readonly PreparedAxis[];
-  /** The value that each axis was last found for, in its own unit; NaN where it is to be looked for. */
-  readonly found: Float64Array;
   readonly lower: Float64Array;
   readonly upper: Float64Array;
   readonly at: Float64Array;
   readonly lowIndex: Int32Array;
   readonly highIndex: Int32Array;
-  /** Where the cells at the corners stand; they hold for every table on these axes until the point moves. */
+  /** Where the cells at the corners stand, for every table on these axes. */
   readonly offsets: Int32Array;
   /** The axes on which the point lay at the favourable edge. */
   readonly edges: number[];
-  /** The point itself, once it was found on every axis: where the next table is read there, nothing is to be looked for. */
-  readonly last: { point: TablePoint | undefined };
+  readonly last: {
+    /** The point itself, once it was found on every axis: where the next table is read there, nothing is to be looked for. */
+    point: TablePoint | undefined;
+    /** Whether the offsets are those of the places; a reading that ends early leaves them behind. */
+    areOffsetsPlaced: boolean;
+    /** How often the offsets have changed, so that each table knows whether its corners are still the figures there. */
+    moves: number;
+  };
 }
 
 /** A table made ready for many readings in one mode: cells in one row, the last axis running fastest, a blank one NaN. */
@@ -49,6 +53,8 @@ export interface PreparedTable {
   readonly cells: Float64Array | undefined;
   /** As printed; a table that is read once is left so, because laying it out takes as long as it is large. */
   readonly printed: Cells;
+  /** At which move of the axes the corners were filled; before the first, and where one is blank, at none. */
+  readonly filled: { at: number };
   /** The last reading that was within what is printed; its lists are those of the axes. */
   readonly within: {
     readonly ok: true;
@@ -78,6 +84,7 @@ export function prepareForOneReading(table: Table<CellUnit>, mode: ReadingMode, 
     mode,
     cells: undefined,
     printed: table.cells,
+    filled: { at: 0 },
     within: { ok: true, cell: { lower, upper, at, corners }, atEdge: [] },
   };
 }
@@ -96,7 +103,6 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
       highIsFavourable: mode.highIsFavourable.includes(axis.quantity),
       stride: axes.slice(k + 1).reduce((cells, { values }) => cells * values.length, 1),
     })),
-    found: new Float64Array(rank).fill(Number.NaN),
     lower: new Float64Array(rank),
     upper: new Float64Array(rank),
     at: new Float64Array(rank),
@@ -104,7 +110,7 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     highIndex: new Int32Array(rank),
     offsets: new Int32Array(2 ** rank),
     edges: [],
-    last: { point: undefined },
+    last: { point: undefined, areOffsetsPlaced: false, moves: 0 },
   };
 }
 

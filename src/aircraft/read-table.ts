@@ -27,13 +27,17 @@ export function bracketTable(table: Table<CellUnit>, point: TablePoint, mode: Re
  * without closures: this runs several times in every assessment, and a planner runs a great many of those.
  */
 export function bracketPrepared(table: PreparedTable, point: TablePoint): TableReading {
-  const { along, within } = table;
+  const { along, within, filled } = table;
   if (point !== along.last.point) {
     const refused = findPlaces(along, point);
     if (refused !== undefined) return refused;
   }
-  if (!fillCorners(table, along.offsets, within.cell.corners)) return { ok: false, reason: 'blank', at: point };
-  const { axes, at, edges } = along;
+  const { axes, at, edges, last } = along;
+  if (filled.at !== last.moves) {
+    const areFilled = fillCorners(table, along.offsets, within.cell.corners);
+    filled.at = areFilled ? last.moves : 0;
+    if (!areFilled) return { ok: false, reason: 'blank', at: point };
+  }
   if (edges.length === 0) return within;
   for (const k of edges) {
     const { axis } = axes[k] as PreparedAxis;
@@ -44,51 +48,51 @@ export function bracketPrepared(table: PreparedTable, point: TablePoint): TableR
 
 /** Finds the point on every axis, or why it lies nowhere on one. */
 function findPlaces(along: PreparedAxes, point: TablePoint): Extract<TableReading, { ok: false }> | undefined {
-  const { axes, found, edges, last } = along;
-  // Whatever ends this early, the next reading looks again, and with that for the corners.
+  const { axes, lower, upper, at, edges, last } = along;
   last.point = undefined;
   edges.length = 0;
-  let isMoved = false;
   for (let k = 0; k < axes.length; k += 1) {
     const { axis, quantity, readingUnit, isInReadingUnit } = axes[k] as PreparedAxis;
     const given = valueAlong(point, quantity);
     const x = given === undefined || isInReadingUnit ? given : convert(given, readingUnit, axis.unit);
-    if (x === found[k]) continue;
-    found[k] = Number.NaN;
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
-    isMoved = true;
+    // Between the same printed values as the last point, which is where most weathers of a sweep lie.
+    if (isAbove(x, lower[k] as number) && isAbove(upper[k] as number, x)) {
+      at[k] = x;
+      continue;
+    }
     const place = placeOnAxis(along, k, x);
     if (place === 'off-edge') return { ok: false, reason: 'off-edge', axis, at: x };
-    if (place === 'within') found[k] = x;
-    else edges.push(k);
+    if (place === 'at-edge') edges.push(k);
   }
-  if (isMoved) findOffsets(along);
+  if (!last.areOffsetsPlaced) findOffsets(along);
   last.point = point;
   return undefined;
 }
 
 /** Notes between which printed values of one axis a figure lies: within what is printed, at its favourable edge, or nowhere. */
 function placeOnAxis(
-  { axes, mode, lower, upper, at, lowIndex, highIndex }: PreparedAxes,
+  { axes, mode, lower, upper, at, lowIndex, highIndex, last }: PreparedAxes,
   k: number,
   x: number,
 ): 'within' | 'at-edge' | 'off-edge' {
   const { values, highIsFavourable } = axes[k] as PreparedAxis;
   if (Number.isNaN(x)) return 'off-edge';
-  const last = values.length - 1;
+  const end = values.length - 1;
   const above = firstNotBelow(values, x);
   // A value that a conversion of units has moved off a printed one by its last bits is put back on it.
-  const isPrinted = above <= last && !isAbove(values[above] as number, x);
+  const isPrinted = above <= end && !isAbove(values[above] as number, x);
   const isBelowFirst = above === 0 && !isPrinted;
-  const isBeyondLast = above > last;
+  const isBeyondLast = above > end;
   const isOff = isBelowFirst || isBeyondLast;
   if (isOff && (isBeyondLast !== highIsFavourable || mode.favourableEdge === 'refuse')) return 'off-edge';
-  const to = isBeyondLast ? last : above;
+  const to = isBeyondLast ? end : above;
   const from = isPrinted || isOff ? to : to - 1;
   const isNextWorse = mode.between === 'next-worse';
   const worse = highIsFavourable ? from : to;
   const low = isNextWorse ? worse : from;
   const high = isNextWorse ? worse : to;
+  if (low !== lowIndex[k] || high !== highIndex[k]) last.areOffsetsPlaced = false;
   lowIndex[k] = low;
   highIndex[k] = high;
   lower[k] = values[low] as number;
@@ -139,7 +143,9 @@ function isAbove(value: number, printed: number): boolean {
 }
 
 /** Where the cells at the corners stand, the last axis running fastest. */
-function findOffsets({ axes, lowIndex, highIndex, offsets }: PreparedAxes): void {
+function findOffsets({ axes, lowIndex, highIndex, offsets, last }: PreparedAxes): void {
+  last.areOffsetsPlaced = true;
+  last.moves += 1;
   let count = 1;
   offsets[0] = 0;
   for (let k = 0; k < axes.length; k += 1) {
@@ -187,6 +193,7 @@ function worsensFromEdge(table: PreparedTable, k: number): boolean {
     lowIndex: along.lowIndex.slice().fill(inner, k, k + 1),
     highIndex: along.highIndex.slice().fill(inner, k, k + 1),
     offsets: along.offsets.slice(),
+    last: { ...along.last },
   };
   findOffsets(beside);
   const next = within.cell.corners.slice();

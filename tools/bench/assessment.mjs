@@ -1,6 +1,7 @@
 // A prepared take-off against the same arithmetic by hand, in a thousand weathers; with and without its working.
 import { prepareLanding, prepareTakeoff, readTakeoffRequest } from 'groundroll';
 import { takeoffByHand } from './by-hand/takeoff.mjs';
+import { takeoffByFormulas } from './by-hand/takeoff-by-formulas.mjs';
 import { inPortions, interleaved, ratio, spread } from './harness.mjs';
 import { demandSameCriteria, exampleRequest, json, prepared, weathers } from './weathers.mjs';
 
@@ -51,10 +52,13 @@ export function measureAssessment({ rounds }) {
     demandSameCriteria(compare, byHand);
     return { end, compare, byHand };
   });
+  const byFormulas = takeoffByFormulas(json('performance-data/corran-four.json'));
+  demandSameCriteria(situations[0].compare, byFormulas);
   const takeoff = prepared(prepareTakeoff(exampleRequest('takeoff-28')));
   const landing = prepared(prepareLanding(exampleRequest('landing-10')));
   const work = [
     ...situations.flatMap(({ compare, byHand }) => [over(compare), over(byHand), over(byHand)]),
+    over(byFormulas),
     inPortions(weathers, (weather) => takeoff.compareDistance(weather).value ?? 0),
     over((weather) => landing.compare(weather)),
     ...kernel(),
@@ -76,11 +80,12 @@ export function measureAssessment({ rounds }) {
       met: { ratio: timesByHand.median <= gates.ratio.most, perSecond: perSecond >= gates.perSecond.least },
     };
   });
-  const [distance, landings, calledThrough, recorded, explained] = times.slice(6);
+  const [formulas, distance, landings, calledThrough, recorded, explained] = times.slice(6);
   const recorderRatio = ratio(calledThrough, recorded);
   return {
     gates,
     takeoffs,
+    byFormulas: { ns: spread(formulas), ratio: ratio(formulas, times[1]) },
     recorder: { ns: spread(recorded), ratio: recorderRatio, met: recorderRatio.median >= gates.recorded.least },
     distanceAlone: { ns: spread(distance) },
     landing: { ns: spread(landings) },

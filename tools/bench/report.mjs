@@ -63,7 +63,7 @@ const topics = {
     line('a further date at a place', times(furtherDate.ns)),
     line('', `at most ${gates.furtherDate_ns.most} ns: ${met(furtherDate.met)}`),
   ],
-  assessment: ({ gates, takeoffs, recorder, distanceAlone, landing, explained }) => [
+  assessment: ({ gates, takeoffs, byFormulas, recorder, distanceAlone, landing, explained }) => [
     ...takeoffs.flatMap(({ end, ns, byHand_ns, ratio, control, perSecond, met: isMet }) => [
       line(`prepared take-off towards ${end}, compared`, times(ns)),
       line('  the same arithmetic by hand', times(byHand_ns)),
@@ -76,6 +76,8 @@ const topics = {
         `${Math.round(perSecond)}, at least ${gates.perSecond.least}: ${met(isMet.perSecond)}`,
       ),
     ]),
+    line('the one towards 28 by calling the formulas alone', times(byFormulas.ns)),
+    line('  ratio to the arithmetic by hand', ratioShown(byFormulas.ratio)),
     line('prepared take-off towards 10, with the recorder', times(recorder.ns)),
     line(
       '  speed as a share of that without',

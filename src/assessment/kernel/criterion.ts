@@ -190,8 +190,9 @@ export function undetermined(words: Named, sense: Judged['sense'], reasons: read
   return open(words, sense, limit, undefined, undefined, reasons);
 }
 
-/** Takes a verdict back to undetermined, for a figure that nobody has confirmed. */
-export function withheld(judged: Judged, reasons: readonly Reason[]): Judged {
+/** Takes a verdict back to undetermined where there are reasons to, such as a factor that nobody has confirmed. */
+export function withheldFor(judged: Judged, reasons: readonly Reason[]): Judged {
+  if (reasons.length === 0) return judged;
   return {
     ...judged,
     verdict: 'undetermined',
@@ -224,7 +225,10 @@ export function worse(a: Verdict, b: Verdict): Verdict {
 /** The verdict on all of them. */
 export function overall(judged: readonly Judged[]): Verdict {
   let found: Verdict = 'within';
-  for (const { verdict } of judged) found = worse(found, verdict);
+  for (const { verdict } of judged) {
+    if (verdict === 'outside') return verdict;
+    if (verdict === 'undetermined') found = verdict;
+  }
   return found;
 }
 

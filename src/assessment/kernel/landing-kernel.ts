@@ -17,10 +17,10 @@ import { calibrated, type FlownSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Chain, lengthened, unknown } from './chain.ts';
-import { atMost, type Judged, named, undetermined } from './criterion.ts';
+import { atMost, type Judged, named, undetermined, withheldFor } from './criterion.ts';
 import { distanceChain, type Overrides } from './distance-chain.ts';
 import type { LandingSituation } from './landing-situation.ts';
-import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
+import { addWindCriteria, massCriterion, notConfirmed } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 
 const foot = 0.3048;
@@ -198,8 +198,8 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
     distance: chain.distance_m as Metres,
     factors: [factor as Ratio],
   });
-  const judged = withholdRecalled(situation, atMost(required, required_m, available_m, chain.kind, lost.notes), used);
-  return { judged, used, factor, available_m, lost_m };
+  const judged = atMost(required, required_m, available_m, chain.kind, lost.notes);
+  return { judged: withheldFor(judged, notConfirmed(situation, used)), used, factor, available_m, lost_m };
 }
 
 /** The distance criterion alone, for break-evens and for the spread of a reported direction. */

@@ -1,9 +1,10 @@
 import { correctedDistance, type FactorOrigin, type SafetyAlternative, type SafetyTest } from '../../distance/index.ts';
 import { type Metres, type Ratio, roundDown } from '../../units/index.ts';
 import type { RunwayInUse, Situation } from '../request/situation.ts';
+import type { Reason } from '../result/reason.ts';
 import type { Chain } from './chain.ts';
-import { atMost, isTighter, type Judged, named, undetermined, worse } from './criterion.ts';
-import { withholdRecalled } from './shared-criteria.ts';
+import { atMost, isTighter, type Judged, named, undetermined, withheldFor, worse } from './criterion.ts';
+import { notConfirmed } from './shared-criteria.ts';
 import type { Recorder } from './step.ts';
 
 /** The take-off distance judged by the better of the set's alternatives. */
@@ -16,6 +17,8 @@ export interface TakeoffSafety {
   /** By which the ground roll is multiplied before it is compared with the TORA. */
   readonly runFactor: number;
   readonly used: readonly FactorOrigin[];
+  /** Why whatever rests on the chain and these is to be withheld. */
+  readonly notConfirmed: readonly Reason[];
 }
 
 const distance = named(
@@ -72,6 +75,7 @@ export function takeoffSafety(
       available_m: runway.tora_m,
       runFactor: 1,
       used: [],
+      notConfirmed: [],
     };
   }
   const { usable, isIncluded, climbOutFactor } = safetyRule;
@@ -89,15 +93,20 @@ export function takeoffSafety(
     });
   }
   const { judged, test, tests } = best;
-  const ofChain = withholdRecalled(situation, judged, chain.used);
+  const open = joined(notConfirmed(situation, chain.used), notConfirmed(situation, tests));
   return {
-    judged: withholdRecalled(situation, ofChain, tests),
+    judged: withheldFor(judged, open),
     factored_m: chain.distance_m * climbOutFactor,
     factor: test.factor,
     available_m: availableFor(runway, test),
     runFactor: runFactorOf(tests) ?? test.factor,
     used: tests,
+    notConfirmed: open,
   };
+}
+
+function joined(first: readonly Reason[], second: readonly Reason[]): readonly Reason[] {
+  return second.length === 0 ? first : [...first, ...second];
 }
 
 interface Tried {

@@ -8,7 +8,7 @@ import { calibrated } from '../request/speeds.ts';
 import { crosswindCriterion, tailwindCriterion, type WindCriterion } from '../request/wind-limits.ts';
 import type { Reason } from '../result/reason.ts';
 import type { Wind } from './air-and-wind.ts';
-import { atMost, type Judged, type Named, undetermined, withheld } from './criterion.ts';
+import { atMost, type Judged, type Named, undetermined } from './criterion.ts';
 import type { Recorder } from './step.ts';
 
 /** The mass against its maximum, in the unit in which the data state that. */
@@ -77,20 +77,16 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
   return advice;
 }
 
-/** Withholds a verdict that rests on a recalled factor nobody has confirmed. */
-export function withholdRecalled(situation: Situation, judged: Judged, used: readonly FactorOrigin[]): Judged {
-  if (!hasRecalled(used)) return judged;
+/** Why a verdict that rests on these factors is to be withheld: one is recalled and nobody has confirmed it. */
+export function notConfirmed(situation: Situation, used: readonly FactorOrigin[]): readonly Reason[] {
+  if (!hasRecalled(used)) return none;
   const confirmed = new Set(situation.confirmations.map(({ factorId }) => factorId));
-  const open = used.filter(({ id, access }) => access === 'recalled' && !confirmed.has(id));
-  if (open.length === 0) return judged;
-  return withheld(
-    judged,
-    open.map(({ id }) => ({
-      code: 'recalled-factor' as const,
-      parameters: { factorId: id, edition: situation.set.edition },
-    })),
-  );
+  return used
+    .filter(({ id, access }) => access === 'recalled' && !confirmed.has(id))
+    .map(({ id }) => ({ code: 'recalled-factor', parameters: { factorId: id, edition: situation.set.edition } }));
 }
+
+const none: readonly never[] = [];
 
 function hasRecalled(used: readonly FactorOrigin[]): boolean {
   for (const { access } of used) if (access === 'recalled') return true;

@@ -13,7 +13,7 @@ import type { Situation } from '../request/situation.ts';
 import type { SpeedReading } from '../request/speeds.ts';
 import type { Air, Wind } from './air-and-wind.ts';
 import type { Chain } from './chain.ts';
-import { type Judged, withheld } from './criterion.ts';
+import { type Judged, withheldFor } from './criterion.ts';
 import type { Recorder } from './step.ts';
 
 /** What a surface may cost by first principles, as factors on the distance; beside the factors, never instead of them. */
@@ -102,9 +102,9 @@ export function moreAdverse(judged: Judged, atLeast: Judged | undefined, atMost:
     const bound = 'more than there is, even with the least friction';
     if (judged.verdict === 'outside') return judged;
     return atLeast === undefined
-      ? withheld(judged, [reason(bound)])
+      ? withheldFor(judged, [reason(bound)])
       : { ...atLeast, reasons: [...atLeast.reasons, reason(bound)] };
   }
   if (judged.verdict !== 'within' || atMost?.verdict === 'within') return judged;
-  return withheld(judged, [reason('more than there is, with the greatest friction')]);
+  return withheldFor(judged, [reason('more than there is, with the greatest friction')]);
 }

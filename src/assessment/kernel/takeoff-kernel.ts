@@ -4,11 +4,11 @@ import type { Conditions } from '../request/conditions.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Chain, lengthened, unknown } from './chain.ts';
 import { type Climb, climbOf } from './climb-out.ts';
-import { atMost, type Judged, named, undetermined } from './criterion.ts';
+import { atMost, type Judged, named, undetermined, withheldFor } from './criterion.ts';
 import { distanceChain, type Overrides } from './distance-chain.ts';
 import { type ClimbOutObstacle, obstacleCriteria } from './obstacle-criteria.ts';
 import { type TakeoffSafety, takeoffSafety } from './safety.ts';
-import { addWindCriteria, massCriterion, withholdRecalled } from './shared-criteria.ts';
+import { addWindCriteria, massCriterion } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 import { moreAdverse, type SurfaceEstimate, surfaceEstimate } from './surface-estimate.ts';
 import type { TakeoffSituation } from './takeoff-situation.ts';
@@ -113,16 +113,6 @@ export function judgeTakeoffDistance(
   return takeoffSafety(callThrough, situation, chain).judged;
 }
 
-/** Withholds what rests on a recalled factor, of the correction or of the safety. */
-function withheldWhereRecalled(
-  judged: Judged,
-  situation: TakeoffSituation,
-  chain: Chain,
-  safety: TakeoffSafety,
-): Judged {
-  return withholdRecalled(situation, withholdRecalled(situation, judged, chain.used), safety.used);
-}
-
 const run = named('takeoff-run', 'take-off run', 'ground roll with the safety factor', 'm', 'distance available');
 
 const notAsked: Climb = { gradient: undefined, heightLost_m: 0, missing: [] };
@@ -156,12 +146,8 @@ function figuresWith(
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
       : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
-  const judged = [
-    massCriterion(situation),
-    withheldWhereRecalled(runCriterion, situation, chain, safety),
-    safety.judged,
-  ];
-  for (const each of overObstacles) judged.push(withheldWhereRecalled(each, situation, chain, safety));
+  const judged = [massCriterion(situation), withheldFor(runCriterion, safety.notConfirmed), safety.judged];
+  for (const each of overObstacles) judged.push(withheldFor(each, safety.notConfirmed));
   addWindCriteria(judged, situation, wind);
   return { air, wind, chain, safety, climb, obstacles, judged };
 }

@@ -26,7 +26,7 @@ const upwards = (value, perUnit) => Math.ceil(value * perUnit - 1e-9) / perUnit;
 const downwards = (value, perUnit) => Math.floor(value * perUnit + 1e-9) / perUnit;
 const near = (value, limit) => Math.abs(value - limit) <= 1e-9 * Math.max(1, Math.abs(limit));
 
-function atMost(id, value, limit) {
+export function atMost(id, value, limit) {
   const shown = near(value, limit) ? limit : upwards(value, 1);
   const verdict = shown <= limit ? 'within' : 'outside';
   return {
@@ -48,7 +48,7 @@ function atLeast(id, value, limit, perUnit) {
   return { id, verdict, value: shown, limit: bound, margin, unroundedValue: value, unroundedMargin: value - limit };
 }
 
-const open = (id, limit) => ({
+export const open = (id, limit) => ({
   id,
   verdict: 'undetermined',
   value: undefined,
@@ -145,7 +145,7 @@ export function takeoffByHand(performanceData, designator) {
   };
 }
 
-function overall(criteria) {
+export function overall(criteria) {
   let verdict = 'within';
   for (let i = 0; i < criteria.length; i += 1) {
     if (criteria[i].verdict === 'outside') return 'outside';
