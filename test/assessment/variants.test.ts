@@ -82,6 +82,16 @@ describe('a configuration', () => {
     expect(assessment.stairs).toBeUndefined();
   });
 
+  it('without a table still has its limits, rounded down: 2723 ft are 829.97 m', () => {
+    const assessment = takeoff('takeoff-28', {
+      configuration: 'flap-0',
+      'runway.length': { value: 2723, unit: 'ft' },
+      'runway.ends.1.declaredDistances': undefined,
+    });
+    for (const id of ['takeoff-run', 'takeoff-distance'])
+      expect(criterion(assessment, id)).toMatchObject({ verdict: 'undetermined', limit: { value: 829, unit: 'm' } });
+  });
+
   it('not named among several is refused with the choice', () => {
     const [fault, ...others] = faultsOf({ configuration: undefined });
     expect(others).toEqual([]);
@@ -152,6 +162,17 @@ describe('a condition without a figure', () => {
       expect(assessment.verdict).toBe('undetermined');
       expect(turning(assessment)['surface factor']).toBe(1.293);
     }
+  });
+
+  it('leaves the distance available, without the noise of a difference: 700.3 - 189.3 m are 511', () => {
+    const assessment = landing('landing-10', {
+      'runway.surface': { kind: 'snow' },
+      'runway.length.value': 700.3,
+      'runway.ends.0.displacedThreshold': { value: 189.3, unit: 'm' },
+      'runway.ends.0.declaredDistances': undefined,
+      'runway.ends.1.declaredDistances': undefined,
+    });
+    expect(criterion(assessment, 'landing-distance')).toMatchObject({ verdict: 'undetermined', limit: { value: 511 } });
   });
 
   it('a blank cell beside the day is undetermined', () => {

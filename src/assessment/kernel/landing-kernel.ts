@@ -10,6 +10,7 @@ import {
   type Metres,
   type Percent,
   type Ratio,
+  roundDown,
   roundUp,
 } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
@@ -188,7 +189,7 @@ function landingDistance(r: Recorder, situation: LandingSituation, chain: Chain)
   const missing = [...chain.missing, ...lost.missing];
   if (missing.length > 0)
     return {
-      judged: undetermined(required, 'at most', missing, Math.floor(available_m)),
+      judged: undetermined(required, 'at most', missing, roundDown(available_m)),
       used,
       factor,
       available_m,

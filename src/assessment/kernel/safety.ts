@@ -50,7 +50,7 @@ export function safetyRuleOf({ runway, set, safety, table }: Situation): SafetyR
       ({ needs }) =>
         needs === 'nothing' || runway.hasClearway || (needs === 'stopway or clearway' && runway.hasStopway),
     ),
-    climbOutFactor: Math.max(...(alternatives[0]?.tests ?? []).map((test) => test.factor)),
+    climbOutFactor: Math.max(...(alternatives[0] as SafetyAlternative).tests.map((test) => test.factor)),
   };
 }
 

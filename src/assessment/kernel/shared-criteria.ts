@@ -50,7 +50,7 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
   if (judged.some(({ id, verdict }) => (id === 'crosswind' || id === 'tailwind') && verdict === 'outside')) {
     advice.push({ code: 'choose-another', parameters: {} });
   }
-  const crosswind_kt = Math.ceil(wind.worstCrosswind_kt - 1e-9);
+  const crosswind_kt = roundUp(wind.worstCrosswind_kt);
   for (const { speed, status } of situation.data.crosswind) {
     const limit_kt = inUnit(speed, 'kt');
     if (

@@ -1,5 +1,5 @@
 import { correctedDistance, speedFactor } from '../../distance/index.ts';
-import type { CalibratedAirspeed, Metres } from '../../units/index.ts';
+import { type CalibratedAirspeed, type Metres, roundDown } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
 import { type Chain, lengthened, unknown } from './chain.ts';
@@ -144,7 +144,7 @@ function figuresWith(
   const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
   const runCriterion =
     chain.missing.length > 0
-      ? undetermined(run, 'at most', chain.missing, situation.runway.tora_m)
+      ? undetermined(run, 'at most', chain.missing, roundDown(situation.runway.tora_m))
       : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
   const judged = [massCriterion(situation), withheldFor(runCriterion, safety.notConfirmed), safety.judged];
   for (const each of overObstacles) judged.push(withheldFor(each, safety.notConfirmed));
