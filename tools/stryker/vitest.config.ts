@@ -14,7 +14,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   test: {
     include: [
-      ...tests.map((path) => `${path}/**/*.test.ts`),
+      ...tests.map((path) => (path.endsWith('.test.ts') ? path : `${path}/**/*.test.ts`)),
       ...(hasRecords ? ['tools/stryker/check-values.test.ts'] : []),
     ],
     // Hundreds of whole assessments for each mutant; what they find, the others nearly always find sooner.
