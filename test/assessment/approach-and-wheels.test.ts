@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assessTakeoff } from '../../src/assessment/index.ts';
-import { codes, judged, landing, takeoff, takeoffRequest, totals, withoutSteps } from './scenario.ts';
+import { codes, criterion, judged, landing, takeoff, takeoffRequest, totals, withoutSteps } from './scenario.ts';
 
 const feet = (value: number) => ({ value, unit: 'ftHeight' });
 const mark = (assessment: ReturnType<typeof landing>, id: string) => assessment.marks.find((each) => each.id === id);
@@ -107,6 +107,28 @@ describe('wheels on a wet or contaminated paved runway', () => {
     for (const code of [4, 3, 2, 1, 0]) {
       expect(judged(at(code), 'landing-distance').verdict).toBe('undetermined');
       expect(said(at(code).hazards, 'hazard-condition-code')).toMatchObject({ code });
+    }
+  });
+
+  it("have no figure of the manual's for a wet runway either, where snow or ice lies on it", () => {
+    const own = [
+      { surface: 'paved', condition: 'wet', increase: { value: 20, unit: 'percent' }, percentOf: 'distance' },
+    ];
+    const changes = (phase: string, conditionCode: number) => ({
+      ...paved({ condition: 'wet', conditionCode }),
+      [`performanceData.${phase}.0.corrections.surfaces`]: own,
+    });
+    const down = (code: number) => landing('quarry-landing-04', changes('landing', code));
+    const up = (code: number) => takeoff('quarry-takeoff-04', changes('takeoff', code));
+    const wet = landing('quarry-landing-04', { 'performanceData.landing.0.corrections.surfaces': own });
+    expect(totals(down(5))['surface']).toBe(totals(wet)['surface']);
+    expect(judged(down(5), 'landing-distance')).toEqual(judged(wet, 'landing-distance'));
+    for (const code of [4, 3, 2, 1, 0]) {
+      expect(criterion(down(code), 'landing-distance')).toMatchObject({
+        verdict: 'undetermined',
+        reasons: [{ code: 'surface-no-factor' }],
+      });
+      expect(judged(up(code), 'takeoff-distance').verdict).toBe('undetermined');
     }
   });
 

@@ -1,5 +1,5 @@
 import type { DistanceData, SurfaceCorrection } from '../../aircraft/index.ts';
-import type { Surface } from '../../distance/index.ts';
+import { type Surface, surfaceAspects } from '../../distance/index.ts';
 
 /** The manual's own corrections for a surface. */
 export interface OwnSurface {
@@ -18,10 +18,13 @@ export function ownSurfaceOf(table: DistanceData | undefined, surface: Surface):
   };
 }
 
-/** The manual's figure replaces only for the very condition it names: its wet grass is not very short wet grass. */
+/**
+ * The manual's figure replaces only for the very condition it names: its wet grass is not very short wet grass, and its
+ * wet runway is not one with snow or ice on it.
+ */
 function namesExactly(correction: SurfaceCorrection, surface: Surface): boolean {
   if (surface.kind === 'snow' || correction.condition !== surface.condition) return false;
-  if (surface.kind !== 'grass') return true;
+  if (surface.kind !== 'grass') return !surfaceAspects(surface).includes('contaminated');
   if (surface.ground !== 'firm' || surface.length === 'over 20 cm') return false;
   return surface.length !== 'very short' || surface.condition === 'dry';
 }
