@@ -9,7 +9,7 @@ import {
   overall,
   undetermined,
   type Verdict,
-  withheld,
+  withheldFor,
   worse,
 } from '../../src/assessment/kernel/criterion.ts';
 
@@ -218,7 +218,7 @@ describe('a comparison that cannot be made', () => {
 describe('a verdict withheld', () => {
   it('loses its figures, keeps words and limit, and says why after what it said before', () => {
     const before = atMost(metres, 900, 829, 'value', why);
-    expect(withheld(before, besides)).toEqual({
+    expect(withheldFor(before, besides)).toEqual({
       ...before,
       verdict: 'undetermined',
       value: undefined,

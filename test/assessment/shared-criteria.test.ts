@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { landingSituationOf } from '../../src/assessment/assess-landing.ts';
 import { takeoffSituationOf } from '../../src/assessment/assess-takeoff.ts';
 import type { Wind } from '../../src/assessment/kernel/air-and-wind.ts';
-import { atMost, type Judged, named, undetermined } from '../../src/assessment/kernel/criterion.ts';
+import { atMost, type Judged, named, undetermined, withheldFor } from '../../src/assessment/kernel/criterion.ts';
 import {
   addWindCriteria,
   massCriterion,
+  notConfirmed,
   windAdvice,
-  withholdRecalled,
 } from '../../src/assessment/kernel/shared-criteria.ts';
 import { callThrough, TraceRecorder } from '../../src/assessment/kernel/step.ts';
 import type { Situation } from '../../src/assessment/request/situation.ts';
@@ -246,7 +246,10 @@ describe('a recalled factor', () => {
   });
 
   it('takes the verdict back, and is named with its edition', () => {
-    const { verdict, value, margin, limit, reasons } = withholdRecalled(confirming(), judged, [read, soft, heard]);
+    const { verdict, value, margin, limit, reasons } = withheldFor(
+      judged,
+      notConfirmed(confirming(), [read, soft, heard]),
+    );
     expect({ verdict, value, margin, limit }).toEqual({
       verdict: 'undetermined',
       value: undefined,
@@ -257,17 +260,17 @@ describe('a recalled factor', () => {
   });
 
   it('does not once it is confirmed, itself and not another', () => {
-    expect(withholdRecalled(confirming('own-soft'), judged, [soft, read])).toBe(judged);
-    expect(withholdRecalled(confirming('own-snow'), judged, [soft]).reasons).toEqual([recalled('own-soft')]);
+    expect(withheldFor(judged, notConfirmed(confirming('own-soft'), [soft, read]))).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(confirming('own-snow'), [soft])).reasons).toEqual([recalled('own-soft')]);
   });
 
   it('does as long as one of several is open', () => {
-    const { verdict, reasons } = withholdRecalled(confirming('own-soft'), judged, [soft, snow]);
+    const { verdict, reasons } = withheldFor(judged, notConfirmed(confirming('own-soft'), [soft, snow]));
     expect({ verdict, reasons }).toEqual({ verdict: 'undetermined', reasons: [recalled('own-snow')] });
   });
 
   it('is the only one that does: what was read or heard at second hand stands, and so does what needs no factor', () => {
-    expect(withholdRecalled(confirming(), judged, [read, heard])).toBe(judged);
-    expect(withholdRecalled(confirming(), judged, [])).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(confirming(), [read, heard]))).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(confirming(), []))).toBe(judged);
   });
 });
