@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { finiteNumber } from '../documents/index.ts';
+import { finiteNumbers } from '../documents/index.ts';
 import { type AxisQuantity, axisFacts } from './axis.ts';
 import type { Cells, CellUnit, Table } from './table.ts';
 
@@ -10,7 +10,7 @@ const axisSchema = v.pipe(
   v.strictObject({
     quantity: v.picklist(quantities),
     unit: v.picklist(axisUnits),
-    values: v.pipe(v.array(finiteNumber), v.minLength(2, 'an axis has at least 2 values')),
+    values: v.pipe(finiteNumbers, v.minLength(2, 'an axis has at least 2 values')),
   }),
   v.check(
     (axis) => axisFacts[axis.quantity].units.includes(axis.unit),

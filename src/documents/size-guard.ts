@@ -36,6 +36,7 @@ function isSmallList(list: readonly unknown[], walk: Walk): boolean {
   if (list.length > longestArray)
     return refuse(walk, `a list of ${list.length} entries is longer than ${longestArray}`);
   for (let i = 0; i < list.length; i += 1) {
+    if (isCounted(list[i], walk)) continue;
     walk.keys.push(i);
     if (!isSmall(list[i], walk)) return false;
     walk.keys.pop();
@@ -50,10 +51,19 @@ function isSmallObject(object: object, walk: Walk): boolean {
   for (const key of keys) {
     if (key.length > longestText)
       return refuse(walk, `a key of ${key.length} characters is longer than ${longestText}`);
+    const value = (object as Record<string, unknown>)[key];
+    if (isCounted(value, walk)) continue;
     walk.keys.push(key);
-    if (!isSmall((object as Record<string, unknown>)[key], walk)) return false;
+    if (!isSmall(value, walk)) return false;
     walk.keys.pop();
   }
+  return true;
+}
+
+/** Numbers, of which tables consist, can only be too many. */
+function isCounted(value: unknown, walk: Walk): boolean {
+  if (typeof value !== 'number' || walk.values >= mostValues) return false;
+  walk.values += 1;
   return true;
 }
 
@@ -68,7 +78,7 @@ function refuse(walk: Walk, message: string): false {
  */
 function isPlain(value: object): boolean {
   const prototype: unknown = Object.getPrototypeOf(value);
-  return prototype === null || Object.getPrototypeOf(prototype) === null;
+  return prototype === Object.prototype || prototype === null || Object.getPrototypeOf(prototype) === null;
 }
 
 function pathOf(keys: readonly (string | number)[]): string {
