@@ -135,7 +135,8 @@ export function criterionSentence(criterion: Criterion): string {
         : '';
     return `${capital(criterion.quantity)}${status}: undetermined.${known}`;
   }
-  const decimals = criterion.value.unit === 'percent' ? 1 : 0;
+  const { unit } = criterion.value;
+  const decimals = unit === 'percent' || unit === 'mps' ? 1 : 0;
   const verb = criterion.sense === 'at most' ? 'of' : 'against';
   const margin = marginInWords(criterion.margin.value, criterion.margin.unit as UnitWord);
   return `${capital(criterion.quantity)}${status}: ${shown(criterion.value, decimals)} ${verb} ${shown(criterion.limit, decimals)}, ${verdictInWords(criterion.verdict)}, ${margin}.`;

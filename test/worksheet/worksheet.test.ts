@@ -98,6 +98,20 @@ describe('worksheet', () => {
     expect(plain(lines.find((line) => line.startsWith('with the wind used')) ?? '')).toContain('+70.5 m 513.5 m');
   });
 
+  it('shows a wind limit in m/s by tenths, as it is compared: 7 kt are 3.61 m/s', () => {
+    const limited = takeoff('takeoff-28', {
+      'weather.wind': {
+        source: 'observed',
+        from: { value: 202, unit: 'degTrue' },
+        speed: { value: 7, unit: 'kt' },
+      },
+      'performanceData.crosswind': [{ speed: { value: 3.6, unit: 'mps' }, status: 'limitation' }],
+    });
+    expect(plain(worksheetText(limited))).toContain(
+      'Crosswind in gusts (limitation): 3.7 m/s of 3.6 m/s, outside limits, 0.1 m/s short.',
+    );
+  });
+
   it('says undetermined where there is no distance', () => {
     expect(plain(worksheetText(takeoff('takeoff-28', { configuration: 'flap-0' })))).toContain(
       'The distance required undetermined',

@@ -1,6 +1,6 @@
 import { plausibilityFindings } from '../../aircraft/index.ts';
 import { factorInWords } from '../../distance/index.ts';
-import { formatNumber, formatValue, type Measure, measure, roundUp } from '../../units/index.ts';
+import { formatNumber, formatValue, type Measure, measure, roundDown, roundUp } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Air, Wind } from '../kernel/air-and-wind.ts';
 import type { BreakEven } from '../kernel/break-even.ts';
@@ -63,7 +63,8 @@ export function criterionOf(judged: Judged, working: Working, safetySteps: Steps
 
 /** Margins in words: `59 m to spare`, `1 kt short`. */
 export function marginInWords(margin: number, unit: UnitWord): string {
-  const decimals = unit === 'percent' ? 1 : 0;
+  // Whole metres per second would be two knots: like percentages they are compared by tenths.
+  const decimals = unit === 'percent' || unit === 'mps' ? 1 : 0;
   const size = formatValue(Math.abs(margin), unit, { decimals });
   // A difference of two percentages is not a percentage of either.
   const shown = unit === 'percent' ? `${formatNumber(Math.abs(margin), { decimals })} percentage points` : size;
@@ -136,7 +137,7 @@ export function stairsOf(
   return {
     steps: treads(totals, working),
     required: figure(roundUp(chain.distance_m * factor), 'm'),
-    available: figure(Math.floor(available_m + 1e-9), 'm'),
+    available: figure(roundDown(available_m), 'm'),
   };
 }
 
@@ -195,7 +196,7 @@ export function markFound({ id, at_m, share, speed_kias, reason }: Mark, steps: 
   return {
     id,
     ...(at_m === undefined ? {} : { at: figure(at_m, 'm') }),
-    ...(share === undefined ? {} : { shareOfRunway: figure(Math.floor(share * 100), 'percent') }),
+    ...(share === undefined ? {} : { shareOfRunway: figure(roundDown(share * 100), 'percent') }),
     ...(speed_kias === undefined ? {} : { speed: figure(speed_kias, 'kias') }),
     reasons: reason === undefined ? [] : worded([reason]),
     steps: at_m === undefined ? [] : steps,

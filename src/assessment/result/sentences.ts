@@ -24,6 +24,10 @@ export interface Sentence {
 /** A figure of a table or a limit with its unit in words. */
 const q = (value: unknown, unit: unknown, decimals = 0) => formatValue(value as number, unit as UnitWord, { decimals });
 
+/** A limit with its decimals, rounded down: 7.7 m/s is not 8. */
+const limited = (value: unknown, unit: unknown) =>
+  formatValue(value as number, unit as UnitWord, { decimals: Number.isInteger(value) ? 0 : 1, rounding: 'down' });
+
 const n = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals });
 
 /** Two figures that bound a third; one where they are the same. */
@@ -141,7 +145,8 @@ const texts = {
     `${p['factorId']} is recalled by the library and confirmed by the user: ${p['edition']}, ${p['date']}.`,
   'second-hand-factors': (p) =>
     `Second-hand figures are used here: ${p['factors']}. Compare them with the current editions.`,
-  'mass-above-maximum': (p) => `${q(p['mass'], p['unit'], 1)} is above the maximum, ${q(p['limit'], p['unit'])}.`,
+  'mass-above-maximum': (p) =>
+    `${formatValue(p['mass'] as number, p['unit'] as UnitWord, { decimals: 1, rounding: 'up' })} is above the maximum, ${limited(p['limit'], p['unit'])}.`,
   'no-crosswind-limit': (p) =>
     `${n(p['wind_kt'])} kt of crosswind and no limit that binds: neither the data nor the request give one.`,
   'no-tailwind-limit': (p) =>
@@ -167,7 +172,7 @@ const texts = {
   'approach-loss': (p) =>
     `${n(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${n(p['angle_deg'], 1)}°.`,
   'crosswind-demonstrated-informs': (p) =>
-    `${n(p['crosswind_kt'])} kt of crosswind are above the ${n(p['limit_kt'])} kt demonstrated; by the policy chosen this informs only.`,
+    `${n(p['crosswind_kt'])} kt of crosswind are above the ${limited(p['limit_kt'], 'kt')} demonstrated; by the policy chosen this informs only.`,
   // Advice
   'choose-another': () => 'The wind is the problem: choose another runway or another aerodrome.',
   'crosswind-against-stall': (p) =>
@@ -237,8 +242,8 @@ const texts = {
   'mark-acceleration-basis': () =>
     'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
   // Break-evens
-  'other-limit-tailwind': (p) => `The tailwind limit (${p['status']}) is ${q(p['limit'], p['unit'])}.`,
-  'other-limit-mass': (p) => `The maximum mass is ${q(p['limit'], p['unit'])}.`,
+  'other-limit-tailwind': (p) => `The tailwind limit (${p['status']}) is ${limited(p['limit'], p['unit'])}.`,
+  'other-limit-mass': (p) => `The maximum mass is ${limited(p['limit'], p['unit'])}.`,
   'other-limit-obstacles': () => 'The obstacles ahead are not looked at.',
 } as const satisfies Record<string, (p: Parameters) => string>;
 
