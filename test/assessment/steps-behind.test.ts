@@ -25,20 +25,24 @@ function alongTheWind(): Changes {
   });
 }
 
-const cases: readonly [string, Assessment][] = [
-  ['take-off on 28', takeoff('takeoff-28')],
-  ['take-off on 10', takeoff('takeoff-10')],
-  ['landing on 10', landing('landing-10')],
-  ['landing on 28', landing('landing-28')],
-  ['take-off from the quarry', takeoff('quarry-takeoff-04')],
-  ['landing in the quarry', landing('quarry-landing-04')],
-  ['take-off with a speed addition', takeoff('takeoff-28', { liftOffSpeedAddition: { value: 2, unit: 'kt' } })],
-  ['landing above the threshold height', landing('landing-10', { excessHeight: { value: 20, unit: 'ftHeight' } })],
-  ['take-off without a safety factor', takeoff('takeoff-28', { safetyFactor: 'none' })],
-  ['take-off with a table along the wind', takeoff('takeoff-28', alongTheWind())],
+/** Assessed again in each test: what is made while the file is loaded no test is held to account for. */
+const cases: readonly [string, () => Assessment][] = [
+  ['take-off on 28', () => takeoff('takeoff-28')],
+  ['take-off on 10', () => takeoff('takeoff-10')],
+  ['landing on 10', () => landing('landing-10')],
+  ['landing on 28', () => landing('landing-28')],
+  ['take-off from the quarry', () => takeoff('quarry-takeoff-04')],
+  ['landing in the quarry', () => landing('quarry-landing-04')],
+  ['take-off with a speed addition', () => takeoff('takeoff-28', { liftOffSpeedAddition: { value: 2, unit: 'kt' } })],
+  [
+    'landing above the threshold height',
+    () => landing('landing-10', { excessHeight: { value: 20, unit: 'ftHeight' } }),
+  ],
+  ['take-off without a safety factor', () => takeoff('takeoff-28', { safetyFactor: 'none' })],
+  ['take-off with a table along the wind', () => takeoff('takeoff-28', alongTheWind())],
   [
     'take-off over a far tree',
-    takeoff('takeoff-10', { 'runway.obstacles.0.beyond.value': 1500, 'runway.obstacles.0.height.value': 10 }),
+    () => takeoff('takeoff-10', { 'runway.obstacles.0.beyond.value': 1500, 'runway.obstacles.0.height.value': 10 }),
   ],
 ];
 
@@ -49,8 +53,9 @@ const stepAt = ({ trace }: Assessment, i: number): TraceStep => {
 };
 const labels = (assessment: Assessment, steps: readonly number[] = []) => steps.map((i) => stepAt(assessment, i).label);
 
-describe.each(cases)('the way back in a %s', (_name, assessment) => {
+describe.each(cases)('the way back in a %s', (_name, assess) => {
   it('leads from each tread to a step with that total, which comes before the tread above it', () => {
+    const assessment = assess();
     const ends = (assessment.stairs?.steps ?? []).map(({ step, total, steps }) => {
       const outputs = steps.map((i) => Number((stepAt(assessment, i).output as number).toFixed?.(1)));
       // These two are added to the distance: their steps give the roll, and the metres flown over.
@@ -64,6 +69,7 @@ describe.each(cases)('the way back in a %s', (_name, assessment) => {
   });
 
   it('leads from each decided criterion but the mass to a step', () => {
+    const assessment = assess();
     for (const { id, quantity, verdict, steps } of assessment.criteria) {
       if (id === 'mass' || verdict === 'undetermined') continue;
       expect({ quantity, steps: steps.length > 0 }).toEqual({ quantity, steps: true });
@@ -71,6 +77,7 @@ describe.each(cases)('the way back in a %s', (_name, assessment) => {
   });
 
   it('leads from each mark to the step that gives it', () => {
+    const assessment = assess();
     for (const { id, at, steps } of assessment.marks) {
       expect({ id, some: steps.length > 0 }).toEqual({ id, some: at !== undefined });
     }
@@ -81,6 +88,7 @@ describe.each(cases)('the way back in a %s', (_name, assessment) => {
   });
 
   it('names only steps, each once and in the order of the working', () => {
+    const assessment = assess();
     const { stairs, criteria, marks, speeds, headline, reasons, advice, estimates, hazards, dataNotes } = assessment;
     const sentences: readonly Sentence[] = [...headline, ...reasons, ...advice, ...estimates, ...hazards, ...dataNotes];
     const all = [...(stairs?.steps ?? []), ...criteria, ...marks, ...speeds, ...sentences].map(
