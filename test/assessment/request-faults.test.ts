@@ -226,6 +226,14 @@ describe('a runway by itself', () => {
       expect(declared({ LDA: 770.05 }, displaced)).toEqual(at('LDA'));
     });
 
+    it('in the sentence of the fault what the threshold leaves', () => {
+      const { runway } = takeoffRequest('takeoff-28', {
+        [`runway.ends.${i}.displacedThreshold`]: figure(60, 'm'),
+        [`runway.ends.${i}.declaredDistances`]: { LDA: figure(780, 'm') },
+      });
+      expect(runwayFaults(runway, '28')[0]?.message).toMatch(/^780 m .* 770 m$/);
+    });
+
     it('a threshold on the runway', () => {
       const threshold = (value: number) => declared({}, { displacedThreshold: figure(value, 'm') });
       expect(threshold(829)).toEqual([]);

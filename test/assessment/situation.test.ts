@@ -264,6 +264,21 @@ describe('a situation', () => {
     expect(found.mass_kg).toBeCloseTo(907.18474, 9);
   });
 
+  it('has the maximum mass and the climb of its own phase where the data state both', () => {
+    const [initial, balked] = takeoffRequest('takeoff-28').performanceData.climb;
+    const data = {
+      'performanceData.masses.maximumLanding': figure(1000, 'kg'),
+      'performanceData.climb': [
+        { ...balked, configuration: 'flap-15' },
+        { ...initial, configuration: 'flap-35' },
+        initial,
+        balked,
+      ],
+    };
+    expect(takeoff(data)).toMatchObject({ maximumMass: { value: 1050 }, climb: { use: 'initial' } });
+    expect(landing(data)).toMatchObject({ maximumMass: { value: 1000 }, climb: { use: 'balked landing' } });
+  });
+
   it('takes the only configuration of its phase where none is named', () => {
     const linnet = { performanceData: performanceData('linnet-two'), configuration: undefined };
     expect(takeoff(linnet)).toMatchObject({ configuration: 'takeoff', flap: '1' });
@@ -747,6 +762,20 @@ describe('a speed', () => {
       expect(kias({ 'mass.value': 900, ...nextWorse })).toBe(48);
       expect(kias({ 'mass.value': 950, ...nextWorse })).toBe(48);
       expect(kias({ 'mass.value': 951, ...nextWorse })).toBe(51);
+    });
+
+    it('the next printed one along the axis of mass, wherever that stands among the axes', () => {
+      const axes = [
+        { quantity: 'temperature', unit: 'degC', values: [0, 30] },
+        { quantity: 'mass', unit: 'kg', values: [850, 1000] },
+      ];
+      const cells = [
+        [300, 400],
+        [330, 440],
+      ];
+      // 48 and 51 KIAS with 950 and 1050 kg.
+      const second = { 'performanceData.takeoff.0.distance': { axes, unit: 'm', cells } };
+      expect(kias({ ...second, ...nextWorse, 'mass.value': 900 })).toBe(49.5);
     });
 
     it('the one that the table states, unless more is flown', () => {

@@ -32,7 +32,7 @@ const folders = {
   'assessment/criteria': ofAssessment('criterion', 'shared-criteria', 'safety', 'quarry', 'factor-guards'),
   'assessment/kernel': ['test/assessment'],
   'assessment/request': ofAssessment('request-faults', 'situation', 'weather-from-metar', 'north', 'faults'),
-  'assessment/result': ['test/assessment'],
+  'assessment/result': ofAssessment('present', 'sentences', 'working', 'finished', 'steps-behind', 'wind-on-runway'),
 };
 
 /** What is no folder by itself: where the verdict of each criterion is made. */
