@@ -120,6 +120,15 @@ describe('the size of a document', () => {
     expect(faultsOf(any, values(40_002))).toEqual([{ ...full[0], path: '' }]);
   });
 
+  it('counts a list as one value and each of its entries as one', () => {
+    // 1 document, 655 lists of 60 entries and 44 numbers: 1 + 655 x 61 + 44 = 40 000.
+    const lists = Array.from({ length: 655 }, (_, i) => [`list ${i}`, new Array(60).fill(1)]);
+    const numbers = Array.from({ length: 44 }, (_, i) => [`number ${i}`, 1]);
+    const full = Object.fromEntries([...lists, ...numbers]);
+    expect(faultsOf(any, full)).toEqual([]);
+    expect(faultsOf(any, { ...full, more: 1 })).toHaveLength(1);
+  });
+
   it('counts nothing but plain objects', () => {
     const inherited = [{ path: 'a', message: 'is not a plain object: only its own values are looked at' }];
     expect(faultsOf(any, { a: Object.create({ b: 1 }) })).toEqual(inherited);
@@ -144,6 +153,15 @@ describe('the parts of documents', () => {
     expect(faultsOf(length, { value: Number.NaN, unit: 'm' })).toHaveLength(1);
     expect(faultsOf(length, { value: Number.POSITIVE_INFINITY, unit: 'm' })).toHaveLength(1);
     expect(faultsOf(length, { value: 200, unit: 'm', per: 1 })).toHaveLength(1);
+  });
+
+  it('measures in one unit alone: value and unit are looked at together', () => {
+    const length = measureSchema(['m'], 100, 5000);
+    expect(faultsOf(length, { value: 100, unit: 'm' })).toEqual([]);
+    expect(faultsOf(length, { value: 99, unit: 'ft' })).toEqual([
+      { path: 'value', message: '99 m is not within 100 to 5000 m' },
+      { path: 'unit', message: '"ft" is not "m"' },
+    ]);
   });
 
   it('bare numbers, at both ends', () => {

@@ -78,6 +78,54 @@ describe('compareCheckValues', () => {
     expect(rows.map((row) => row.share)).toEqual([0, Number.POSITIVE_INFINITY]);
   });
 
+  it('says of which record, check value and output a row is', () => {
+    const value = checkValue({ length: { value: 3, unit: 'm' } }, { length: { value: 3, unit: 'm', tolerance: 1 } });
+    const [row] = compareCheckValues([echo], [value]);
+    expect(row).toMatchObject({ record: 'test.echo', checkValue: 'one', output: 'length', published: 3, tolerance: 1 });
+  });
+
+  it('takes a formula that returns one quantity by the name result', () => {
+    const bare = { ...echo, formula: () => 12, outputs: { result: { symbol: 'y', meaning: 'length', unit: 'm' } } };
+    const [row] = compareCheckValues([bare], [checkValue({}, { result: { value: 10, unit: 'm', tolerance: 4 } })]);
+    expect(row).toMatchObject({ ours: 12, residual: 2, share: 0.5 });
+  });
+
+  it('refuses a formula that returns nothing, and a result that the record does not declare', () => {
+    const expected = { result: { value: 10, unit: 'm', tolerance: 4 } };
+    const nothing = { ...echo, formula: () => null };
+    const undeclared = { ...echo, formula: () => ({ result: 10 }) };
+    for (const record of [nothing, undeclared]) {
+      expect(() => compareCheckValues([record], [checkValue({}, expected)])).toThrow(
+        'check value one, result: the formula has no such output',
+      );
+    }
+  });
+
+  it.each(['grass', 7, null, undefined, [1, 2], { value: 3 }, { unit: 'm' }, { height: 'tall' }])(
+    'hands %j to the formula as it stands, for it is no quantity',
+    (surface) => {
+      let received: unknown = 'nothing yet';
+      const formula = (x: { surface: unknown }) => {
+        received = x.surface;
+        return { word: 'grass' };
+      };
+      compareCheckValues([{ ...echo, formula }], [checkValue({ surface }, { word: 'grass' })]);
+      expect(received).toBe(surface);
+    },
+  );
+
+  it.each([
+    ['degTrue', 90, 90],
+    ['degMagnetic', 90, 90],
+    ['rad', Math.PI, 180],
+  ])('takes a direction in %s as an angle where the formula wants one', (unit, printed_deg, ours_deg) => {
+    const value = checkValue(
+      { direction: { value: printed_deg, unit } },
+      { direction: { value: ours_deg, unit: 'degTrue', tolerance: 1e-9 } },
+    );
+    expect(compareCheckValues([echo], [value])[0]?.share).toBeLessThanOrEqual(1);
+  });
+
   it.each([
     ['a record that does not exist', checkValue({}, { word: 'grass' }, 'test.none'), /no record test\.none/],
     ['an input that the formula does not have', checkValue({ mass: { value: 1, unit: 'kg' } }, {}), /no quantity mass/],
@@ -85,6 +133,16 @@ describe('compareCheckValues', () => {
       'an input of another kind',
       checkValue({ length: { value: 1, unit: 'kg' } }, {}),
       /length: kg does not convert to m/,
+    ],
+    [
+      'a direction for a length',
+      checkValue({ length: { value: 1, unit: 'degTrue' } }, {}),
+      /length: degTrue does not convert to m/,
+    ],
+    [
+      'a length for a direction',
+      checkValue({ direction: { value: 1, unit: 'm' } }, {}),
+      /direction: m does not convert to deg/,
     ],
     [
       'a unit word that does not exist',
