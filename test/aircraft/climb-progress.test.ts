@@ -66,7 +66,109 @@ describe('climbProgress', () => {
   });
 });
 
+describe('a climb through tables with axes of their own', () => {
+  // Along mass and the deviation from standard; figures that tell every corner from the others.
+  const axes = [
+    { quantity: 'mass', unit: 'kg', values: [600, 800] },
+    { quantity: 'pressureAltitude', unit: 'ftPA', values: [1000, 5000] },
+    { quantity: 'isaDeviation', unit: 'degCDifference', values: [0, 20] },
+  ] as const;
+  const cells = [
+    [
+      [0, 0],
+      [8, 10],
+    ],
+    [
+      [0, 0],
+      [12, 18],
+    ],
+  ];
+  const printed: ClimbProgressData = {
+    name: 'own axes',
+    flap: '0',
+    power: 'full',
+    speed: { axes: [], unit: 'kias', cells: 62 },
+    associatedConditions: {},
+    time: { axes, cells, unit: 'min' },
+    fuel: { axes, cells, unit: 'USgal' },
+    distance: { axes, cells, unit: 'NM' },
+  };
+  const climb = (mass: number, deviation: number, from = 1000) =>
+    climbProgress({
+      data: printed,
+      from: ftPA(from),
+      to: ftPA(5000),
+      mass: kg(mass),
+      isaDeviation: degCDifference(deviation),
+    });
+
+  it('is read along them, with no law beside', () => {
+    expect(climb(600, 20)).toEqual({ time: 10, fuel: { value: 10, unit: 'USgal' }, distance: 10 });
+    // Half way between the masses and the deviations: (8 + 10 + 12 + 18) / 4.
+    expect(climb(700, 10).time).toBe(12);
+    // From half way up only half is left.
+    expect(climb(700, 10, 3000).time).toBe(6);
+  });
+
+  it('has no limit of mass but the axis, and begins no lower than the tables', () => {
+    expect(() => climb(801, 0)).toThrow(/^at\.mass: 801 kg is not within 600 to 800 kg/);
+    expect(climb(600, 0, 1000).time).toBe(8);
+    expect(() => climb(600, 0, 999)).toThrow(/^from: 999 ftPA is not within 1000 to any ftPA/);
+  });
+});
+
+describe('a climb in warm air', () => {
+  it('is refused above the last deviation of the law, and not at it', () => {
+    // Three steps of 10 % make 8 min into 10.4.
+    expect(at(2000, 6000, 30).time).toBeCloseTo(10.4, 9);
+    expect(() => at(2000, 6000, 30.1)).toThrow(
+      /^isaDeviation: 30\.1 degCDifference is not within any to 30 degCDifference/,
+    );
+  });
+
+  it('is refused without a law, unless the air is standard', () => {
+    const { aboveStandard: _law, ...lawless } = data();
+    const inAir = (deviation: number) =>
+      climbProgress({
+        data: lawless,
+        from: ftPA(2000),
+        to: ftPA(6000),
+        mass: kg(750),
+        isaDeviation: degCDifference(deviation),
+      });
+    expect(inAir(0).time).toBe(8);
+    expect(() => inAir(0.1)).toThrow(/^isaDeviation: 0\.1 degCDifference is not within any to 0 degCDifference/);
+  });
+});
+
+describe('the mass of a climb', () => {
+  const pounds = { ...data(), associatedConditions: { mass: { value: 1500, unit: 'lb' } } } as const;
+  // 1500 x 0.45359237 kg are 680.388555 kg.
+  const of = (mass: number) => () =>
+    climbProgress({ data: pounds, from: ftPA(0), to: ftPA(2000), mass: kg(mass), isaDeviation: degCDifference(0) });
+
+  it('is at most what the tables hold for, in any unit', () => {
+    expect(of(680.3885)().time).toBe(3);
+    expect(of(680.389)).toThrow(/^mass: 680\.389 kg is not within 0 to 680\.388/);
+    expect(of(Number.NaN)).toThrow(DomainError);
+  });
+});
+
 describe('climbIncrement', () => {
+  it('is nothing between equal figures, and the difference times the factor', () => {
+    expect(climbIncrement({ atLower: 0, atUpper: 0, factor: 1 })).toBe(0);
+    expect(climbIncrement({ atLower: 4, atUpper: 4, factor: 2 })).toBe(0);
+    expect(climbIncrement({ atLower: 4, atUpper: 10, factor: 1.5 })).toBe(9);
+  });
+
+  it.each([
+    [{ atLower: Number.POSITIVE_INFINITY, atUpper: Number.POSITIVE_INFINITY, factor: 1 }, 'atLower: Infinity'],
+    [{ atLower: 3, atUpper: 2, factor: 1 }, 'atUpper: 2 table unit is not within 3 to any table unit'],
+    [{ atLower: 3, atUpper: 5, factor: 0.9 }, 'factor: 0.9 table unit is not within 1 to any table unit'],
+  ])('says what it refuses: %j', (inputs, message) => {
+    expect(() => climbIncrement(inputs)).toThrow(message);
+  });
+
   it.each([
     ['atLower', { atLower: -1 }],
     ['atUpper', { atUpper: 2 }],
@@ -104,5 +206,104 @@ describe('the tables of a climb progress', () => {
     ['have another unit', (p: Record<string, never>) => put(p['distance'], 'unit', 'm'), /distance\.unit/],
   ])('are refused when they %s', (_, change, message) => {
     expect(faults(change).join('\n')).toMatch(message);
+  });
+
+  /** All three tables along the same axes, with the same cells. */
+  const along = (p: Record<string, never>, axes: unknown, cells: unknown) => {
+    for (const table of ['time', 'fuel', 'distance']) {
+      put(p[table], 'axes', axes);
+      put(p[table], 'cells', cells);
+    }
+  };
+  const altitude = { quantity: 'pressureAltitude', unit: 'ftPA', values: [0, 4000] };
+  const mass = { quantity: 'mass', unit: 'kg', values: [600, 750] };
+  const deviation = { quantity: 'isaDeviation', unit: 'degCDifference', values: [0, 20] };
+  const headwind = { quantity: 'headwind', unit: 'kt', values: [0, 20] };
+  const square = [
+    [0, 7],
+    [0, 8],
+  ];
+
+  it('name every axis that a climb is not read along, and the one that is needed', () => {
+    expect(faults((p) => along(p, [headwind, altitude], square))).toEqual([
+      'climbProgress[0].time.axes: a climb is not read along headwind',
+    ]);
+    expect(faults((p) => along(p, [headwind], [0, 7]))).toEqual([
+      'climbProgress[0].time.axes: an axis of pressureAltitude is needed',
+      'climbProgress[0].time.axes: a climb is not read along headwind',
+    ]);
+  });
+
+  it('state a mass or have an axis of it, and not both', () => {
+    const path = 'climbProgress[0].associatedConditions.mass';
+    const message = `${path}: either an axis of mass or the mass that the tables hold for is needed`;
+    expect(faults((p) => along(p, [mass, altitude], square))).toEqual([message]);
+    expect(faults((p) => put(p, 'associatedConditions', {}))).toEqual([message]);
+    const withAxis = (p: Record<string, never>) => {
+      along(p, [mass, altitude], square);
+      put(p, 'associatedConditions', {});
+    };
+    // The printed example is of tables without that axis; a finding, not a fault.
+    expect(faults(withAxis)).toEqual([]);
+  });
+
+  it('have an axis of the deviation from standard or a law of it, and not both', () => {
+    const message = 'the tables have an axis of isaDeviation; a law beside it contradicts that';
+    expect(faults((p) => along(p, [deviation, altitude], square))).toEqual([
+      `climbProgress[0].aboveStandard: ${message}`,
+    ]);
+    const lawless = (p: Record<string, never>) => {
+      along(p, [deviation, altitude], square);
+      delete p['aboveStandard'];
+    };
+    expect(faults(lawless)).toEqual([]);
+  });
+
+  it('each run along the axes of the first', () => {
+    const message = 'time, fuel and distance must run along the same axes';
+    const other = { ...altitude, values: [0, 2000, 4000, 6000, 9000] };
+    expect(faults((p) => put(p['fuel'], 'axes', [other]))).toEqual([`climbProgress[0].fuel.axes: ${message}`]);
+    expect(faults((p) => put(p['distance'], 'axes', [other]))).toEqual([`climbProgress[0].distance.axes: ${message}`]);
+  });
+
+  it('fall at no altitude, for no mass, and may stay the same', () => {
+    const withAxis = (cells: unknown) => (p: Record<string, never>) => {
+      along(p, [mass, altitude], square);
+      put(p, 'associatedConditions', {});
+      put(p['fuel'], 'cells', cells);
+    };
+    expect(
+      faults(
+        withAxis([
+          [5, 5],
+          [1, 2],
+        ]),
+      ),
+    ).toEqual([]);
+    expect(
+      faults(
+        withAxis([
+          [5, 6],
+          [7, 6.5],
+        ]),
+      ),
+    ).toEqual(['climbProgress[0].fuel.cells[1][1]: 6.5 L is less than 7 L at the altitude below']);
+    expect(
+      faults(
+        withAxis([
+          [5, null],
+          [null, 6],
+        ]),
+      ),
+    ).toEqual([]);
+  });
+
+  it('have a name of their own', () => {
+    const document = structuredClone(performanceDocument('linnet-two')) as never as { climbProgress: unknown[] };
+    document.climbProgress.push(structuredClone(document.climbProgress[0]));
+    const read = readPerformanceData(document);
+    expect(read.ok ? [] : read.faults).toEqual([
+      { path: 'climbProgress[1]', message: 'a second entry for "normal climb"' },
+    ]);
   });
 });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { interpolateCell, interpolateTable, type Table } from '../../src/aircraft/index.ts';
 import { DomainError, degC, ftPA, kg, kilogramsFromPounds, lb } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
+import { detailOf } from '../refusal.ts';
 
 /** An invented table on all three axes: every step up along any axis is longer. */
 const figure = (i: number, j: number, k: number) => 200 + 40 * i + 25 * j * j + 15 * k + 10 * i * k;
@@ -122,6 +123,26 @@ describe('the edges of a table', () => {
     );
   });
 
+  it('are said with the axis and its ends', () => {
+    const refusal = (at: object, of: Table<'ft'> = table) =>
+      detailOf(() => interpolateTable({ table: of, at, worse: 'greater' }));
+    const along = { parameter: 'at.pressureAltitude', unit: 'ftPA', min: 0, max: 2000 };
+    expect(refusal({ pressureAltitude: 2500 })).toMatchObject({ ...along, code: 'out-of-range', received: 2500 });
+    expect(refusal({})).toMatchObject({ ...along, code: 'not-a-number', received: 'none' });
+    expect(refusal(below, onAltitude([900, 890]))).toMatchObject({
+      code: 'out-of-range',
+      received: 0,
+      max: 1000,
+      source: 'figures improve from the edge',
+    });
+    expect(refusal({ pressureAltitude: 1500 }, onAltitude([900, 1000, null]))).toMatchObject({
+      code: 'out-of-range',
+      parameter: 'at',
+      received: '{"pressureAltitude":1500}',
+      min: 'printed cells',
+    });
+  });
+
   it('refuse NaN', () => {
     const at = { pressureAltitude: Number.NaN } as never;
     for (const between of ['interpolate', 'next-worse'] as const)
@@ -150,6 +171,47 @@ describe('a blank cell', () => {
 });
 
 describe('interpolateCell', () => {
+  it('reads along up to four axes, the last running fastest', () => {
+    // A figure for each corner that is linear in all four: 1000 a + 100 b + 10 c + d, and a product that is not.
+    const sum = (a: number, b: number, c: number, d: number) => 1000 * a + 100 * b + 10 * c + d + 7 * a * b * c * d;
+    const shares = [0.25, 0.5, 0.75, 0.125] as const;
+    for (const rank of [0, 1, 2, 3, 4]) {
+      const of = (bits: number[]) =>
+        sum(...([0, 1, 2, 3].map((k) => bits[k] ?? 0) as [number, number, number, number]));
+      const corners = Array.from({ length: 2 ** rank }, (_, i) =>
+        of(Array.from({ length: rank }, (_unused, k) => (i >> (rank - 1 - k)) & 1)),
+      );
+      const at = shares.slice(0, rank);
+      const lower = at.map(() => 0);
+      const upper = at.map(() => 1);
+      // Linear along each axis by itself, so that the shares stand for the bits.
+      expect(interpolateCell({ lower, upper, at, corners })).toBeCloseTo(of([...at]), 12);
+    }
+  });
+
+  it('takes a printed value as it stands, whatever stands beside it', () => {
+    const one = { lower: [5], upper: [5], at: [5] };
+    expect(interpolateCell({ ...one, corners: [3, 1e9] })).toBe(3);
+    expect(interpolateCell({ lower: [0], upper: [4], at: [4], corners: [3, 7] })).toBe(7);
+    expect(interpolateCell({ lower: [0], upper: [4], at: [0], corners: [3, 7] })).toBe(3);
+  });
+
+  it.each([
+    [{ lower: [0], upper: [1], at: [-0.1], corners: [1, 2] }, 'at[0]: -0.1 table unit is not within 0 to 1 table unit'],
+    [{ lower: [0, 0], upper: [1, 1], at: [0, 2], corners: [1, 2, 3, 4] }, 'at[1]: 2 table unit is not within 0 to 1'],
+    [{ lower: [0, 0, 0], upper: [1, 1, 1], at: [0, 0, 2], corners: new Array(8).fill(1) }, 'at[2]: 2 table unit'],
+    [{ lower: [0, 0, 0, 0], upper: [1, 1, 1, 1], at: [0, 0, 0, 2], corners: new Array(16).fill(1) }, 'at[3]: 2'],
+    [{ lower: [0, 0, 0, 0], upper: [1, 1, 1, 1], at: [2, 0, 0, 0], corners: new Array(16).fill(1) }, 'at[0]: 2'],
+    [{ lower: [], upper: [], at: [0, 0, 0, 0, 0], corners: [] }, 'at: 5 figures is inconsistent with 4 to 4 figures'],
+    [{ lower: [0], upper: [1], at: [0], corners: [1, 2, 3] }, 'corners: 3 figures is inconsistent with 2 to 2 figures'],
+    [
+      { lower: [0], upper: [1], at: [0], corners: [Number.POSITIVE_INFINITY, 2] },
+      'corners: NaN table unit is not within -Infinity to Infinity',
+    ],
+  ])('says what it refuses: %j', (inputs, message) => {
+    expect(() => interpolateCell(inputs)).toThrow(message);
+  });
+
   it.each([
     [
       'a point outside its bracket',
