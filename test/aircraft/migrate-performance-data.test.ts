@@ -52,4 +52,52 @@ describe('migratePerformanceData', () => {
     const migrated = migratePerformanceData({ schema: 'groundroll/performance-data/0', ...wrong });
     expect(migrated.ok && readPerformanceData(migrated.value).ok).toBe(false);
   });
+
+  it('writes a law for one knot or one percent as printed, and leaves every other part as it is', () => {
+    const upTo = { value: 10, unit: 'kt' };
+    const change = { value: -1, unit: 'percent' };
+    const migrated = (table: unknown) => {
+      const read = migratePerformanceData({
+        schema: 'groundroll/performance-data/0',
+        takeoff: [table],
+        landing: [table],
+      });
+      const { takeoff, landing } = (read.ok ? read.value : {}) as { takeoff: unknown[]; landing: unknown[] };
+      expect(landing).toEqual(takeoff);
+      return takeoff[0];
+    };
+    const surfaces = [{ surface: 'grass' }];
+    expect(
+      migrated({
+        flap: 1,
+        corrections: {
+          surfaces,
+          headwind: { percentPerKnot: change, upTo },
+          tailwind: { percentPerKnot: change },
+          adverseSlope: { percentPerPercent: change, upTo },
+        },
+      }),
+    ).toEqual({
+      flap: 1,
+      corrections: {
+        surfaces,
+        headwind: { change, per: { value: 1, unit: 'kt' }, upTo },
+        tailwind: { change, per: { value: 1, unit: 'kt' } },
+        adverseSlope: { change, per: { value: 1, unit: 'percent' }, upTo },
+      },
+    });
+    for (const table of [
+      { corrections: {} },
+      { corrections: { headwind: { percentPerPercent: change }, adverseSlope: { percentPerKnot: change } } },
+      { corrections: { headwind: null, tailwind: [1], adverseSlope: 'steep' } },
+      { corrections: null },
+      { corrections: [1] },
+      { other: 1 },
+      null,
+      [1],
+      'text',
+    ]) {
+      expect(migrated(table)).toEqual(table);
+    }
+  });
 });
