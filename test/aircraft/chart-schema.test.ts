@@ -124,6 +124,19 @@ describe('the guide lines of a chart', () => {
     ).toEqual(crossing);
   });
 
+  it('are not held in order where one of them does not cross it, or has no figure', () => {
+    const low: Line = [
+      [700, 100],
+      [880, 150],
+    ];
+    expect(withGuides(heavy, low)).toEqual(['panels[1]: every guide line must cross the reference line']);
+    const broken: Line = [
+      [700, Number.NaN],
+      [900, 300],
+    ];
+    expect(withGuides(broken, heavy)).toEqual(['panels[1].guides[0][0][1]: NaN is not a number']);
+  });
+
   const order = ['panels[1]: guide lines must stand from the lowest to the highest and may not cross'];
 
   it('stand in order', () => {
@@ -205,6 +218,15 @@ describe('the ordinates of a chart', () => {
         ]),
       ),
     ).toEqual(['panels[0], curve 1, point 1: 1200 m is not within 1 to 1000 m']);
+  });
+
+  it('are not looked at where the unit is none of the figure', () => {
+    const long = curves(low, high, [
+      [0, 2000],
+      [40, 3000],
+    ]);
+    const faults = faultsOf({ panels: [{ ...first, curves: long }], unit: 'miles' });
+    expect(faults).toEqual(['unit: "miles" is none of "m", "ft"']);
   });
 
   it('of a panel before the last are on a scale of the chart itself', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { interpolateCell, interpolateTable, type Table } from '../../src/aircraft/index.ts';
-import { DomainError, degC, ftPA, kg, kilogramsFromPounds, lb } from '../../src/units/index.ts';
+import { DomainError, degC, ftPA, kg, kilogramsFromPounds, kt, lb } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
 import { detailOf } from '../refusal.ts';
 
@@ -123,11 +123,25 @@ describe('the edges of a table', () => {
     );
   });
 
+  it('have the high one of a headwind as the favourable one, unless told otherwise', () => {
+    const axes = [{ quantity: 'headwind', unit: 'kt', values: [0, 10] }] as const;
+    const inWind = { axes, unit: 'ft', cells: [900, 800] } as const;
+    const call = (more: object) => () =>
+      interpolateTable({ table: inWind, at: { headwind: kt(12) }, worse: 'greater', ...more });
+    expect(call({})()).toBe(800);
+    expect(call({ highIsFavourable: [] })).toThrow(/^at\.headwind: 12 kt is not within 0 to 10 kt/);
+  });
+
   it('are said with the axis and its ends', () => {
     const refusal = (at: object, of: Table<'ft'> = table) =>
       detailOf(() => interpolateTable({ table: of, at, worse: 'greater' }));
     const along = { parameter: 'at.pressureAltitude', unit: 'ftPA', min: 0, max: 2000 };
-    expect(refusal({ pressureAltitude: 2500 })).toMatchObject({ ...along, code: 'out-of-range', received: 2500 });
+    expect(refusal({ pressureAltitude: 2500 })).toMatchObject({
+      ...along,
+      code: 'out-of-range',
+      received: 2500,
+      source: 'printed axis',
+    });
     expect(refusal({})).toMatchObject({ ...along, code: 'not-a-number', received: 'none' });
     expect(refusal(below, onAltitude([900, 890]))).toMatchObject({
       code: 'out-of-range',

@@ -33,6 +33,12 @@ describe('migratePerformanceData', () => {
     expect(document).toEqual(copy);
   });
 
+  it('takes no step that a document has behind it', () => {
+    const headwind = { percentPerKnot: { value: -1, unit: 'percent' } };
+    const document = { schema: 'groundroll/performance-data/1', takeoff: [{ corrections: { headwind } }], landing: [] };
+    expect(migratePerformanceData(document)).toEqual({ ok: true, value: document });
+  });
+
   it.each([
     [{ schema: 'groundroll/performance-data/2' }, 'version 2 is newer than version 1, the one that is read here'],
     [{ schema: 'groundroll/takeoff-request/1' }, 'is not that of performance data'],

@@ -124,6 +124,11 @@ describe('the acceleration of a take-off', () => {
     expect(codesOf(rolls(1510, 'ft'), 'acceleration')[0]?.message).toMatch(/^reaching lift-off in 1510 ft takes 0\.78/);
   });
 
+  it('is that with the flap of the table, wherever its configuration stands', () => {
+    const turned = rolls(143, 'm', (d) => d.configurations.reverse());
+    expect(placesOf(turned, 'acceleration')[0]).toBe(first);
+  });
+
   it.each<[string, (document: Document) => void]>([
     ['a calibration for the flap', (d) => Object.assign(d.calibrations[0] as Part, { flap: '20' })],
     [
@@ -221,7 +226,7 @@ describe('a figure beside its neighbours', () => {
   });
 
   it('is not held against a blank', () => {
-    expect(neighbours(three('m', [400, 900, null]))).toEqual([]);
+    expect(findingsOf(three('m', [400, 900, null]))).toEqual([]);
     expect(neighbours(three('m', [null, 400, 900]))).toEqual([]);
     expect(neighbours(three('m', [400, null, 900]))).toEqual([]);
   });
@@ -274,7 +279,8 @@ describe('a figure one step worse', () => {
   });
 
   it('is not held against a blank', () => {
-    expect(places(along('temperature', 'degC', [null, 200]))).toEqual([]);
+    expect(findingsOf(along('temperature', 'degC', [null, 200]))).toEqual([]);
+    expect(places(along('headwind', 'kt', [null, 200]))).toEqual([]);
     expect(places(along('temperature', 'degC', [200, null]))).toEqual([]);
   });
 

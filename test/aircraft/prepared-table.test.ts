@@ -8,6 +8,7 @@ import {
   type Table,
   type TablePoint,
 } from '../../src/aircraft/index.ts';
+import { isSameAxes } from '../../src/aircraft/prepared-table.ts';
 
 const figure = (i: number, j: number, k: number) => 200 + 40 * i + 25 * j * j + 15 * k + 10 * i * k;
 
@@ -71,6 +72,29 @@ describe('a prepared table', () => {
       }),
       { numRuns: 2000 },
     );
+  });
+
+  it('knows the axes of another table by their quantity, their unit and all of their values', () => {
+    const axis = { quantity: 'temperature', unit: 'degC', values: [0, 20, 40] } as const;
+    const other = { quantity: 'mass', unit: 'kg', values: [0, 20, 40] } as const;
+    expect(isSameAxes([], [])).toBe(true);
+    expect(isSameAxes([axis, other], [{ ...axis, values: [...axis.values] }, other])).toBe(true);
+    for (const axes of [
+      [],
+      [axis],
+      [axis, axis],
+      [other, axis],
+      [axis, other, other],
+      [{ ...axis, unit: 'degF' as const }, other],
+      [{ ...axis, quantity: 'isaDeviation' as const }, other],
+      [{ ...axis, values: [0, 20] }, other],
+      [{ ...axis, values: [0, 20, 40, 60] }, other],
+      [{ ...axis, values: [0, 21, 40] }, other],
+      [{ ...axis, values: [1, 21, 41] }, other],
+      [axis, { ...other, values: [0, 20, 41] }],
+    ]) {
+      expect(isSameAxes([axis, other], axes), JSON.stringify(axes)).toBe(false);
+    }
   });
 
   it('shares nothing with a table on other axes or read in another way', () => {

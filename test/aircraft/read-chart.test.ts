@@ -237,7 +237,7 @@ describe('a chart read by hand', () => {
   });
 
   it('puts back on a drawn value what a conversion has moved by its last bits', () => {
-    expect(readHand({ temperature: 40 + 1e-9, pressureAltitude: 2000 + 1e-9 })).toMatchObject({ ok: true, atEdge: [] });
+    expect(readHand({ temperature: 40 + 2e-8, pressureAltitude: 2000 + 1e-6 })).toMatchObject({ ok: true, atEdge: [] });
     expect(readHand({ temperature: -1e-10 })).toMatchObject({ value: 300, atEdge: [] });
     expect(readHand({ temperature: 40 + 1e-6 }).ok).toBe(false);
     expect(readHand({ pressureAltitude: 2000 + 1e-4 }).ok).toBe(false);
@@ -258,6 +258,37 @@ describe('a chart read by hand', () => {
   });
 });
 
+describe('lines of a chart that end at different places', () => {
+  it('are read where all of them are drawn', () => {
+    const [first] = hand.panels;
+    const curves = [
+      {
+        at: 0,
+        points: [
+          [-10, 290],
+          [30, 330],
+        ],
+      },
+      {
+        at: 2000,
+        points: [
+          [0, 400],
+          [40, 440],
+        ],
+      },
+    ];
+    const uneven = { panels: [{ ...first, curves }], unit: 'm' };
+    expect(readHand({ temperature: 31 }, {}, uneven)).toMatchObject({ reason: 'off-edge', min: 0, max: 30 });
+    // Colder than the common part it is read at its cold end, 300 m on the lower curve.
+    expect(readHand({ temperature: -5 }, {}, uneven)).toMatchObject({ value: 300, atEdge: [{ at: -5, edge: 0 }] });
+    expect(readHand({ temperature: 30 }, {}, uneven)).toMatchObject({ value: 330 });
+  });
+
+  it('are read at the lowest far below it, whatever stands as far above', () => {
+    expect(readHand({ pressureAltitude: -2000 })).toMatchObject({ value: 320, atEdge: [{ at: -2000, edge: 0 }] });
+  });
+});
+
 describe('a chart has no figure', () => {
   const scales = { temperature: hand.panels[0].along, altitude: hand.panels[0].family };
 
@@ -274,6 +305,12 @@ describe('a chart has no figure', () => {
       min: 0,
       max: 0,
     });
+  });
+
+  it('without a value that it would convert', () => {
+    const [first] = hand.panels;
+    const pounds = { panels: [{ ...first, along: { quantity: 'mass', unit: 'lb' } }], unit: 'm' };
+    expect(readHand({ mass: undefined }, {}, pounds)).toMatchObject({ reason: 'axis-missing', scale: { unit: 'lb' } });
   });
 
   it('where a value is no number', () => {

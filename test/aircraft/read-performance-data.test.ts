@@ -243,6 +243,12 @@ describe('readPerformanceData', () => {
     ).toMatch(message);
   });
 
+  it.each([null, undefined, 7, 'text', []])('refuses figures that are neither a table nor a chart: %j', (figures) => {
+    const faults = faultsOf({ ...document(), climb: [{ ...document().climb[0], rateOfClimb: figures }] });
+    expect(faults.length).toBeGreaterThan(0);
+    expect(faults.every(({ path }) => path.startsWith('climb[0].rateOfClimb'))).toBe(true);
+  });
+
   it('reports all faults of one kind at once', () => {
     const spoilt = document() as Document & { extra?: number };
     spoilt.extra = 1;

@@ -116,6 +116,26 @@ describe('a favourable edge', () => {
     expect(read(inWind, at(0, 30))).toEqual({ ok: false, reason: 'not-monotonic', axis: headwind, at: 20 });
   });
 
+  it('is refused where one of the figures around the point gets better', () => {
+    // In a calm 300 m and then 299 m; at 20 kt 250 m and then 280 m.
+    const improves = along([
+      [330, 300, 250],
+      [390, 299, 280],
+      [470, 400, 320],
+    ]);
+    expect(figure(improves, at(-5, 10))).toBe('not-monotonic');
+  });
+
+  it('is judged with every other axis at its own edge', () => {
+    // From 290 m the altitude leads to 295 m and the wind to 300 m. That 285 m stand beyond both is not on the way.
+    const dips = along([
+      [330, 300, 290],
+      [390, 285, 295],
+      [470, 400, 320],
+    ]);
+    expect(figure(dips, at(-5, 30))).toBe(290);
+  });
+
   it('may be read where the next figure is the same', () => {
     const level = along([
       [330, 300, 300],
@@ -154,6 +174,25 @@ describe('a favourable edge', () => {
     };
     expect(figure(blank, at(-5, 0))).toBe('not-monotonic');
     expect(read(blank, at(2000, 0))).toEqual({ ok: false, reason: 'blank', at: at(2000, 0) });
+  });
+});
+
+describe('a table with parts missing', () => {
+  it.each<[string, unknown]>([
+    ['a row', [[330, 300, 250]]],
+    ['the end of a row', [[330, 300, 250], [390]]],
+    ['a list', [[330, 300, 250], null]],
+    ['all of it', null],
+  ])('has no figure there, and does not throw: %s', (_name, cells) => {
+    const broken = { ...table, cells } as Table<'m'>;
+    expect(figure(broken, at(2000, 0))).toBe('blank');
+  });
+});
+
+describe('an axis in another unit than that of the point', () => {
+  it('is named where the point has no value for it', () => {
+    const inPounds: Table<'m'> = { axes: [mass], unit: 'm', cells: [300, 400] };
+    expect(read(inPounds, {})).toEqual({ ok: false, reason: 'axis-missing', axis: mass });
   });
 });
 

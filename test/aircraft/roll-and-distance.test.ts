@@ -103,6 +103,56 @@ describe('rollAtEachDistance', () => {
     expect(found[3]?.[2]).toBeCloseTo(260, 9);
   });
 
+  it('reads a chart for a table, and leaves out what a chart does not reach', () => {
+    const curves = [
+      {
+        at: 0,
+        points: [
+          [0, 200],
+          [20, 220],
+        ],
+      },
+      {
+        at: 2000,
+        points: [
+          [0, 240],
+          [20, 260],
+        ],
+      },
+    ] as const;
+    const chart = (unit: 'm' | 'ft') => ({ panels: [{ along: temperature, family: altitude, curves }], unit });
+    const distance = {
+      axes: [altitude, temperature],
+      unit: 'm',
+      cells: [
+        [400, 410],
+        [420, 430],
+        [440, 450],
+      ],
+    };
+    expect(pairs(chart('m'), distance)).toEqual([
+      ['cells[0][0]', 400, 200],
+      ['cells[0][1]', 410, 220],
+      ['cells[1][0]', 420, 240],
+      ['cells[1][1]', 430, 260],
+    ]);
+    expect(pairs(chart('ft'), distance)).toHaveLength(4);
+    // A panel of height that ends at 15 m has no figure at 50 ft.
+    const height = { quantity: 'height', unit: 'mHeight' } as const;
+    const guides = [
+      [
+        [0, 100],
+        [15, 300],
+      ],
+      [
+        [0, 300],
+        [15, 700],
+      ],
+    ] as const;
+    const short = { panels: [...chart('m').panels, { along: height, referenceLine: 0, guides }], unit: 'm' };
+    expect(pairs(chart('m'), short)).toEqual([]);
+  });
+
   it('is read in the units of the axes: 2205 lb and 68 °F', () => {
     const pounds = { quantity: 'mass', unit: 'lb', values: [1800, 2205] } as const;
     const fahrenheit = { quantity: 'temperature', unit: 'degF', values: [32, 68] } as const;

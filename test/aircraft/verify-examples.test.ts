@@ -146,6 +146,16 @@ describe('an example of a climb', () => {
       expect(landing(0, {})).toEqual([150, 340]);
     });
 
+    it('has no figure beyond the tables, in any wind or unit', () => {
+      const beyond = (printed: string) =>
+        rowsOf((example) => {
+          put(example, 'at.pressureAltitude', measure(6001, 'ftPA'));
+          put(example, 'at.headwind', measure(5, 'kt'));
+          put(example, 'printed', { distance: measure(400, printed) });
+        }, 0)[0]?.ours;
+      expect([beyond('m'), beyond('ft')]).toEqual([undefined, undefined]);
+    });
+
     it('has no figure of a configuration that has no table', () => {
       expect(rowsOf((example) => put(example, 'configuration', 'up'), 1)).toMatchObject([
         { quantity: 'ground roll', ours: undefined },
