@@ -66,6 +66,6 @@ export function lengthened(
 }
 
 /** The chain for which something is not known after all. */
-export function unknown(chain: Chain, reason: Reason): Chain {
+export function withoutFigure(chain: Chain, reason: Reason): Chain {
   return { ...chain, missing: [reason] };
 }

@@ -17,7 +17,7 @@ import type { Conditions } from '../request/conditions.ts';
 import { calibrated, type FlownSpeed } from '../request/speeds.ts';
 import type { Reason } from '../result/reason.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
-import { type Chain, lengthened, unknown } from './chain.ts';
+import { type Chain, lengthened, withoutFigure } from './chain.ts';
 import { atMost, type Judged, named, undetermined, withheldFor } from './criterion.ts';
 import { distanceChain, type Overrides } from './distance-chain.ts';
 import type { LandingSituation } from './landing-situation.ts';
@@ -95,7 +95,7 @@ export function landingChain(
 
 function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chain, speeds: Approach): Chain {
   if (chain.missing.length > 0) return chain;
-  if (!speeds.ok) return speeds.hasAddition ? unknown(chain, speeds.reason) : chain;
+  if (!speeds.ok) return speeds.hasAddition ? withoutFigure(chain, speeds.reason) : chain;
   if (!speeds.hasAddition) return chain;
   if (situation.policies.speedAdditionInDistance === 'ignored') {
     r.decide('speed-addition-ignored', {});
@@ -107,7 +107,7 @@ function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chai
       code: 'no-calibration',
       parameters: { flap: situation.flap, speed_kias: flown.kias, purpose: 'the cost of the speed addition' },
     } as const;
-    return unknown(chain, missing);
+    return withoutFigure(chain, missing);
   }
   // Lighter than the mass that the table states, even the faster approach may be slower than the table's: no credit.
   if (flown.kcas <= table.kcas) return chain;

@@ -2,7 +2,7 @@ import { correctedDistance, speedFactor } from '../../distance/index.ts';
 import { type CalibratedAirspeed, type Metres, roundDown } from '../../units/index.ts';
 import type { Conditions } from '../request/conditions.ts';
 import { type Air, airOf, type Wind, windOf } from './air-and-wind.ts';
-import { type Chain, lengthened, unknown } from './chain.ts';
+import { type Chain, lengthened, withoutFigure } from './chain.ts';
 import { type Climb, climbOf } from './climb-out.ts';
 import { atMost, type Judged, named, undetermined, withheldFor } from './criterion.ts';
 import { distanceChain, type Overrides } from './distance-chain.ts';
@@ -41,14 +41,14 @@ export function takeoffChain(
     r.decide('speed-addition-ignored', {});
     return chain;
   }
-  if (!liftOff.ok) return unknown(chain, liftOff.reason);
-  if (!tableLiftOff.ok) return unknown(chain, tableLiftOff.reason);
+  if (!liftOff.ok) return withoutFigure(chain, liftOff.reason);
+  if (!tableLiftOff.ok) return withoutFigure(chain, tableLiftOff.reason);
   if (liftOff.kcas === undefined || tableLiftOff.kcas === undefined) {
     const missing = {
       code: 'no-calibration',
       parameters: { flap: situation.flap, speed_kias: liftOff.kias, purpose: 'the cost of the speed addition' },
     } as const;
-    return unknown(chain, missing);
+    return withoutFigure(chain, missing);
   }
   // Lighter than the mass that the table states, even the faster lift-off may be slower than the table's: no credit.
   if (liftOff.kcas <= tableLiftOff.kcas) return chain;
