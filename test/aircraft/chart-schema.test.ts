@@ -135,6 +135,14 @@ describe('the guide lines of a chart', () => {
       [900, 300],
     ];
     expect(withGuides(broken, heavy)).toEqual(['panels[1].guides[0][0][1]: NaN is not a number']);
+    const endless: Line = [
+      [700, Number.POSITIVE_INFINITY],
+      [900, 300],
+    ];
+    expect(withGuides(endless, heavy)).toEqual([
+      'panels[1].guides[0][0][1]: is not a finite number',
+      'panels[1], curve 0, point 0: Infinity m is not within 1 to 1000 m',
+    ]);
   });
 
   const order = ['panels[1]: guide lines must stand from the lowest to the highest and may not cross'];

@@ -110,6 +110,20 @@ describe('a climb through tables with axes of their own', () => {
     expect(climb(700, 10, 3000).time).toBe(6);
   });
 
+  it('is not read along a temperature, whatever else is said of warm air', () => {
+    const own = [axes[1], { quantity: 'temperature', unit: 'degC', values: [0, 20] }] as const;
+    const along = { axes: own, cells: cells[0] as number[][] };
+    const data: ClimbProgressData = {
+      ...printed,
+      time: { ...along, unit: 'min' },
+      fuel: { ...along, unit: 'L' },
+      distance: { ...along, unit: 'NM' },
+    };
+    const call = () =>
+      climbProgress({ data, from: ftPA(1000), to: ftPA(5000), mass: kg(600), isaDeviation: degCDifference(10) });
+    expect(call).toThrow(/^at\.temperature: none/);
+  });
+
   it('has no limit of mass but the axis, and begins no lower than the tables', () => {
     expect(() => climb(801, 0)).toThrow(/^at\.mass: 801 kg is not within 600 to 800 kg/);
     expect(climb(600, 0, 1000).time).toBe(8);

@@ -152,6 +152,14 @@ describe('what a distance depends on', () => {
     expect(faultsOf(spoil('takeoff.0.groundRoll', rolls))).toEqual([
       { path: 'takeoff[0].groundRoll.axes', message: 'ground roll and distance must run along the same quantities' },
     ]);
+    const { axes, ...inTemperature } = onTwoAxes('m', [
+      [200, 230, 260],
+      [280, 320, 360],
+    ]);
+    const deviation = { quantity: 'isaDeviation', unit: 'degCDifference', values: [0, 20, 40] };
+    expect(
+      faultsOf(spoil('takeoff.0.groundRoll', { ...inTemperature, axes: [axes[0], deviation] })).map(({ path }) => path),
+    ).toEqual(['takeoff[0].groundRoll.axes']);
     const turned = onTwoAxes('m', [
       [200, 280],
       [230, 320],

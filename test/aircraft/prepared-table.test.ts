@@ -105,6 +105,12 @@ describe('a prepared table', () => {
     };
     const first = prepareTable(roll, how);
     expect(prepareTable(other, how, first).along).not.toBe(first.along);
-    expect(prepareTable(distance, { ...how, between: 'next-worse' }, first).along).not.toBe(first.along);
+    for (const change of [
+      { between: 'next-worse' },
+      { favourableEdge: 'read-at-edge' },
+      { highIsFavourable: ['headwind'] },
+    ] as const) {
+      expect(prepareTable(distance, { ...how, ...change }, first).along).not.toBe(first.along);
+    }
   });
 });

@@ -18,7 +18,10 @@ export default defineConfig({
       ...(hasRecords ? ['tools/stryker/check-values.test.ts'] : []),
     ],
     // Hundreds of whole assessments for each mutant; what they find, the others nearly always find sooner.
-    exclude: ['test/assessment/{changed-anywhere,monotonic,properties,round-trip}.test.ts'],
+    exclude: [
+      'test/assessment/{changed-anywhere,monotonic,properties,round-trip}.test.ts',
+      'test/aircraft/{round-trip,shapes-agree}.test.ts',
+    ],
     setupFiles: ['test/setup.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
