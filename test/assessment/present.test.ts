@@ -23,7 +23,7 @@ import {
   workingOf,
 } from '../../src/assessment/result/present.ts';
 import { Working } from '../../src/assessment/result/steps-behind.ts';
-import type { FactorOrigin } from '../../src/distance/index.ts';
+import { type FactorOrigin, factorSets } from '../../src/distance/index.ts';
 import { type Changes, landingRequest, takeoffRequest } from './scenario.ts';
 
 const metres = (value: number) => ({ value, unit: 'm' });
@@ -172,6 +172,8 @@ describe('the headline', () => {
     const judged = [atMost(wind, 1, 2)];
     expect(codes(headline(judged, { changes: { safetyFactor: 'none' } })).slice(2)).toEqual(['safety-factor-none']);
     const withoutOne = { factorSet: 'manufacturer-only' };
+    const { title } = factorSets['manufacturer-only'];
+    expect(headline(judged, { changes: withoutOne })[2]?.parameters).toEqual({ set: title });
     expect(codes(headline(judged, { changes: withoutOne })).slice(2)).toEqual(['set-without-safety-factor']);
     expect(codes(headline(judged, { changes: { ...withoutOne, safetyFactor: 'none' } })).slice(2)).toEqual([
       'safety-factor-none',
@@ -380,6 +382,14 @@ describe('what to beware of', () => {
     expect(slope(16.7, { factorSet: 'manufacturer-only' })).toEqual(['hazard-steep-slope']);
   });
 
+  it('has the slope in its sentence', () => {
+    const steep = { 'runway.ends.0.elevation': { value: 300, unit: 'ftElevation' } };
+    const found = commonHazards(situation(steep), conditions(), { used_kt: 3 } as Wind);
+    const slope_percent = found.find(({ code }) => code === 'hazard-steep-slope')?.parameters['slope_percent'];
+    // From 438 down to 300 ft in 830 m.
+    expect(slope_percent).toBeCloseTo((-138 * 0.3048 * 100) / 830, 9);
+  });
+
   it('is a crosswind that was only demonstrated', () => {
     const stated = (status: string) => [{ speed: { value: 19, unit: 'kt' }, status }];
     expect(hazards({ ...quiet, 'performanceData.crosswind': stated('demonstrated') })).toEqual(['hazard-demonstrated']);
@@ -400,6 +410,8 @@ describe('what to know about the figures', () => {
 
   it('begins with the components, or with the lack of a direction', () => {
     expect(codes(notes())).toEqual(['wind-components', 'manual-includes', 'factors-of']);
+    const { title, edition } = factorSets['easa-class-b'];
+    expect(note('factors-of')).toEqual({ set: title, edition });
     expect(note('wind-components')).toEqual({ headwind_kt: 3, crosswind_kt: -6.2, crosswindAtGust_kt: -16 });
     expect(codes(notes({ 'weather.wind.from': 'variable' }))[0]).toBe('direction-unknown');
     expect(has('wind-components', { 'weather.wind.from': 'variable' })).toBe(false);

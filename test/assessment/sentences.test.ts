@@ -25,6 +25,13 @@ describe('a sentence', () => {
     expect(sentence('tables-read-dry').parameters).toEqual({});
   });
 
+  it('gives the value that a table does not reach to a tenth', () => {
+    const parameters = { table: 'distance', quantity: 'temperature', given: 40.5, min: 0, max: 40, unit: 'degC' };
+    expect(text('off-table', parameters)).toBe(
+      'The distance table ends at 0 °C to 40 °C of temperature; 40.5 °C is beyond it.',
+    );
+  });
+
   it('gives shares in percent', () => {
     expect(text('headwind-used', { wind_kt: 3.5, share: 0.5 })).toContain('3.50 kt is used: 50 % of the least');
     expect(text('tailwind-used', { wind_kt: 3.5, share: 1.5 })).toContain('150 % of the mean');

@@ -31,6 +31,18 @@ describe('the reported wind on a runway', () => {
     expect(along.greatest).toEqual(knots(17));
   });
 
+  it('takes the mildest direction of a range beside the runway: 160° to 240°, and 300° to 350°, on 292°', () => {
+    const sine = (degrees: number) => Math.sin((degrees * Math.PI) / 180);
+    const cosine = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
+    const south = wind(range(160, 240));
+    // 160° is 48° from the other end of the runway, 240° is 52° from this one.
+    expect(south.across.least.value).toBeCloseTo(7 * sine(48), 10);
+    expect(south.along.greatest.value).toBeCloseTo(17 * cosine(52), 10);
+    const north = wind({ 'weather.wind.from.value': 320, ...range(300, 350) });
+    expect(north.across.least.value).toBeCloseTo(7 * sine(8), 10);
+    expect(north.along.greatest.value).toBeCloseTo(17 * cosine(8), 10);
+  });
+
   it('counts a wind without direction from both sides, and as a headwind as well as a tailwind', () => {
     const { across, along } = wind({ 'weather.wind.from': 'variable' });
     expect(across).toMatchObject({ least: knots(0), greatest: knots(17), from: 'either side' });
@@ -51,8 +63,10 @@ describe('the reported wind on a runway', () => {
       { speed: knots(18), status: 'personal', binds: true },
     ]);
     expect(along.limits.map(({ status }) => status)).toEqual(['limitation', 'personal']);
-    const [demonstrated] = wind({ 'policies.demonstratedCrosswind': 'information' }).across.limits;
+    expect(along.limits.map(({ binds }) => binds)).toEqual([true, true]);
+    const [demonstrated, personal] = wind({ 'policies.demonstratedCrosswind': 'information' }).across.limits;
     expect(demonstrated).toEqual({ speed: knots(19), status: 'demonstrated', binds: false });
+    expect(personal).toEqual({ speed: knots(18), status: 'personal', binds: true });
   });
 
   it('holds the least below the greatest, and both within the gust', () => {

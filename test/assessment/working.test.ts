@@ -94,6 +94,24 @@ describe('a tread of the stairs', () => {
     expect(found.stair('wind', all, 400)).toEqual([8, 9]);
   });
 
+  it('with a factor of its own rests on no reading, and on no wind', () => {
+    const found = working(
+      'wind components',
+      'wind used',
+      'ground roll',
+      'distance',
+      'ground roll',
+      'distance',
+      'factor for mass',
+    );
+    expect(found.stair('mass', stairs('manual', 'mass'), 400)).toEqual([6]);
+  });
+
+  it('keeps its deviation from the standard over a decision', () => {
+    const found = working('deviation from standard', null, 'ground roll', 'distance');
+    expect(found.stair('manual', stairs('manual'), 400)).toEqual([0, 2, 3]);
+  });
+
   it('has nothing where a distance is read without a roll before it', () => {
     expect(working('distance').stair('manual', stairs('manual'), 400)).toEqual([]);
   });
@@ -166,6 +184,10 @@ describe('a mark', () => {
     ['another', []],
   ])('%s rests on its own steps', (id, steps) => {
     expect(found.mark(id)).toEqual(steps);
+  });
+
+  it('has its steps in the order of the working', () => {
+    expect(working('aiming point', 'landing distance lost over bank').mark('aiming-point')).toEqual([0, 1]);
   });
 
   it('that was not found has none', () => {
