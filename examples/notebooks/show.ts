@@ -111,7 +111,7 @@ export function criteria(assessment: Pick<TakeoffAssessment, 'criteria'>): Promi
   );
 }
 
-const decimalsOf = ({ unit }: Measure): FormatOptions => ({ decimals: unit === 'percent' ? 1 : 0 });
+const decimalsOf = ({ unit }: Measure): FormatOptions => ({ decimals: unit === 'percent' || unit === 'mps' ? 1 : 0 });
 
 /** The stairs from the manual's figure to the distance required. */
 export function stairs({ stairs: found }: Pick<TakeoffAssessment, 'stairs'>): Promise<void> {
