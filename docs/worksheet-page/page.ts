@@ -331,8 +331,22 @@ function loadSearchWhenOpened(): void {
     if (!dialog.hasAttribute('open')) return;
     observer.disconnect();
     script.src = source;
+    searchOnceIndexed();
   });
   observer.observe(dialog, { attributes: true });
+}
+
+/** Looks for what was typed before the index had come; the site's own search waits for the next letter. */
+function searchOnceIndexed(): void {
+  const status = document.getElementById('tsd-search-status');
+  const typed = document.getElementById('tsd-search-input');
+  if (status === null || typed === null) return;
+  const observer = new MutationObserver(() => {
+    if (status.childNodes.length > 0) return;
+    observer.disconnect();
+    typed.dispatchEvent(new Event('input'));
+  });
+  observer.observe(status, { childList: true });
 }
 
 const root = document.getElementById('worksheet');

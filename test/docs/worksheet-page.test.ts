@@ -397,8 +397,12 @@ describe.skipIf(isBrowserMissing)('the worksheet page', () => {
     await page.close();
   });
 
-  it('still has the search of the site, which comes when it is opened', async () => {
+  it('still has the search of the site, which comes when it is opened, and finds what was typed before it came', async () => {
     const { page } = await opened();
+    await page.route('**/assets/search.js', async (route) => {
+      await page.waitForTimeout(1000);
+      await route.continue();
+    });
     await page.locator('#tsd-search-trigger').click();
     await page.locator('#tsd-search-input').fill('crosswind component');
     await page
