@@ -54,6 +54,7 @@ module.exports = {
           '^src/$1/',
           '^src/[^/]+/index\\.ts$',
           '^src/units/unit-table\\.ts$',
+          '^src/units/comparison-step\\.ts$',
           '-schema\\.ts$',
           '\\.record\\.ts$',
           '\\.check-values\\.json$',

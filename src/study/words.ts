@@ -1,11 +1,12 @@
 import { type Criterion, marginInWords, type Verdict } from '../assessment/index.ts';
+import { comparisonStep } from '../units/comparison-step.ts';
 import { formatValue, type Measure, type UnitWord } from '../units/index.ts';
 
 /** The step to which a solved value is given in its unit: what a pilot can read off or act upon. */
 export function stepOf(unit: UnitWord): number {
   if (unit === 'ratio') return 0.001;
   if (unit === 'inHg') return 0.01;
-  return unit === 'NM' || unit === 'percent' || unit === 'mps' ? 0.1 : 1;
+  return unit === 'NM' ? 0.1 : comparisonStep(unit);
 }
 
 /** As many decimals as a step has. */

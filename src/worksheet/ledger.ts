@@ -11,6 +11,7 @@ import {
   verdictInWords,
 } from '../assessment/index.ts';
 import { surfaceInWords } from '../distance/index.ts';
+import { comparisonDecimals } from '../units/comparison-step.ts';
 import { formatNumber, formatSlope, formatValue, type Measure, type Percent } from '../units/index.ts';
 import type { UnitWord } from '../units/unit-table.ts';
 
@@ -135,8 +136,7 @@ export function criterionSentence(criterion: Criterion): string {
         : '';
     return `${capital(criterion.quantity)}${status}: undetermined.${known}`;
   }
-  const { unit } = criterion.value;
-  const decimals = unit === 'percent' || unit === 'mps' ? 1 : 0;
+  const decimals = comparisonDecimals(criterion.value.unit as UnitWord);
   const verb = criterion.sense === 'at most' ? 'of' : 'against';
   const margin = marginInWords(criterion.margin.value, criterion.margin.unit as UnitWord);
   return `${capital(criterion.quantity)}${status}: ${shown(criterion.value, decimals)} ${verb} ${shown(criterion.limit, decimals)}, ${verdictInWords(criterion.verdict)}, ${margin}.`;

@@ -1,4 +1,5 @@
 import type { FactorKind } from '../../distance/index.ts';
+import { comparisonStep } from '../../units/comparison-step.ts';
 import { roundDown, roundUp } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Reason } from '../result/reason.ts';
@@ -55,20 +56,22 @@ export function named(
   unit: UnitWord,
   limitStatus: LimitStatus,
 ): Named {
-  return { id, subject, quantity, unit, limitStatus, step: stepOf(unit) };
+  return { id, subject, quantity, unit, limitStatus, step: comparisonStep(unit) };
 }
 
-/** A comparison with its figures. Field by field: spreading so many is several times slower, and there are a dozen of them. */
-function compared(
+/** Field by field: spreading objects of this size is several times slower, and every assessment makes a dozen. */
+function judgedOf(
   words: Named,
   sense: Judged['sense'],
   verdict: Verdict,
-  limit: number,
-  value: number,
-  margin: number,
-  unroundedValue: number,
-  unroundedMargin: number,
   reasons: readonly Reason[],
+  limit: number | undefined,
+  value?: number,
+  margin?: number,
+  unroundedValue?: number,
+  unroundedMargin?: number,
+  least?: number,
+  most?: number,
 ): Judged {
   return {
     id: words.id,
@@ -83,8 +86,8 @@ function compared(
     margin,
     unroundedValue,
     unroundedMargin,
-    atLeast: undefined,
-    atMost: undefined,
+    atLeast: least,
+    atMost: most,
     reasons,
   };
 }
@@ -93,33 +96,24 @@ function compared(
 function open(
   words: Named,
   sense: Judged['sense'],
-  limit: number | undefined,
-  least: number | undefined,
-  most: number | undefined,
   reasons: readonly Reason[],
+  limit?: number,
+  least?: number,
+  most?: number,
 ): Judged {
-  return {
-    id: words.id,
-    subject: words.subject,
-    quantity: words.quantity,
-    unit: words.unit,
-    limitStatus: words.limitStatus,
+  return judgedOf(
+    words,
     sense,
-    verdict: 'undetermined',
-    limit,
-    value: undefined,
-    margin: undefined,
-    unroundedValue: undefined,
-    unroundedMargin: undefined,
-    atLeast: least,
-    atMost: most,
+    'undetermined',
     reasons,
-  };
-}
-
-/** The step to which a unit is rounded; one metre per second would be two knots, so that unit goes by tenths. */
-function stepOf(unit: UnitWord): number {
-  return unit === 'mps' || unit === 'percent' ? 0.1 : 1;
+    limit,
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+    least,
+    most,
+  );
 }
 
 /** Two ways to the same figure may differ in the last bits; equality with a limit is within it. */
@@ -142,21 +136,21 @@ export function atMost(
   const shown = isEqual(value, limit) ? bound : roundUp(value, step);
   const verdict = verdictOf(shown <= bound, kind);
   if (verdict !== 'undetermined') {
-    return compared(
+    return judgedOf(
       words,
       'at most',
       verdict,
+      reasons,
       bound,
       shown,
       roundTail(bound - shown, step),
       value,
       limit - value,
-      reasons,
     );
   }
   const least = kind === 'at-least' ? shown : undefined;
   const most = kind === 'at-most' ? shown : undefined;
-  return open(words, 'at most', bound, least, most, reasons);
+  return open(words, 'at most', reasons, bound, least, most);
 }
 
 /** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
@@ -172,22 +166,22 @@ export function atLeast(
   const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
   const verdict = verdictOf(shown >= bound, kind);
   if (verdict === 'undetermined') return undetermined(words, 'at least', reasons);
-  return compared(
+  return judgedOf(
     words,
     'at least',
     verdict,
+    reasons,
     bound,
     shown,
     roundTail(shown - bound, step),
     value,
     value - limit,
-    reasons,
   );
 }
 
 /** A comparison that cannot be made, with why. */
 export function undetermined(words: Named, sense: Judged['sense'], reasons: readonly Reason[], limit?: number): Judged {
-  return open(words, sense, limit, undefined, undefined, reasons);
+  return open(words, sense, reasons, limit);
 }
 
 /** Takes a verdict back to undetermined where there are reasons to, such as a factor that nobody has confirmed. */

@@ -13,6 +13,7 @@ import {
 import type { Knots, Metres, Percent, Ratio } from '../../units/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import { inUnit } from '../request/in-unit.ts';
+import { phaseWords } from '../request/phase-words.ts';
 import type { ReadyFigures } from '../request/ready-figures.ts';
 import type { Situation } from '../request/situation.ts';
 import { tableSpeed } from '../request/speeds.ts';
@@ -416,8 +417,6 @@ const treads = {
   },
   slope: { step: 'slope', factor: 'factor for slope', distance: 'distance with slope', roll: 'ground roll with slope' },
 } as const satisfies Record<string, Multiplied>;
-
-const phaseWords = { takeoff: 'take-off', landing: 'landing' } as const;
 
 /** The speed that a tailwind is measured against under a set: the lift-off or approach speed of the table. */
 function referenceSpeed(situation: Situation): number | undefined {

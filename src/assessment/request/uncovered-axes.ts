@@ -3,6 +3,7 @@ import type { FactorSet, SteppedRule } from '../../distance/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Reason } from '../result/reason.ts';
 import { inUnit } from './in-unit.ts';
+import { phaseWords } from './phase-words.ts';
 
 /** A quantity that the tables have no axis for: they hold for one value of it. */
 export interface UncoveredAxis {
@@ -22,48 +23,43 @@ export interface StraightLaw {
   readonly upTo: number;
 }
 
-/** The axes that the tables of one configuration lack, in the order in which they are corrected for. */
+/** In the order in which they are corrected for; what a refusal calls the value is its last word. */
+const facts = [
+  { stated: 'mass', quantity: 'mass', unit: 'kg', per: 'kg', code: 'mass-not-covered', limit: 'limit_kg' },
+  {
+    stated: 'pressureAltitude',
+    quantity: 'elevation',
+    unit: 'ftPA',
+    per: 'ftPA',
+    code: 'elevation-not-covered',
+    limit: 'limit_ft',
+  },
+  {
+    stated: 'temperature',
+    quantity: 'temperature',
+    unit: 'degC',
+    per: 'degCDifference',
+    code: 'temperature-not-covered',
+    limit: 'limit_degC',
+  },
+] as const;
+
+/** The axes that the tables of one configuration lack. */
 export function uncoveredAxes(
   phase: 'takeoff' | 'landing',
   data: DistanceData | undefined,
   set: FactorSet,
 ): readonly UncoveredAxis[] {
   if (data === undefined) return [];
-  const { associatedConditions: stated, corrections } = data;
-  const { mass, elevation, temperature } = set[phase];
-  const table = phase === 'takeoff' ? 'take-off' : 'landing';
-  const axes: UncoveredAxis[] = [];
-  if (stated.mass !== undefined) {
-    const limit_kg = inUnit(stated.mass, 'kg');
-    axes.push({
-      quantity: 'mass',
-      holdsFor: limit_kg,
-      law: lawOf(corrections.mass, 'kg', 'kg'),
-      rule: mass,
-      notCovered: { code: 'mass-not-covered', parameters: { table, limit_kg } },
-    });
-  }
-  if (stated.pressureAltitude !== undefined) {
-    const limit_ft = inUnit(stated.pressureAltitude, 'ftPA');
-    axes.push({
-      quantity: 'elevation',
-      holdsFor: limit_ft,
-      law: lawOf(corrections.pressureAltitude, 'ftPA', 'ftPA'),
-      rule: elevation,
-      notCovered: { code: 'elevation-not-covered', parameters: { table, limit_ft } },
-    });
-  }
-  if (stated.temperature !== undefined) {
-    const limit_degC = inUnit(stated.temperature, 'degC');
-    axes.push({
-      quantity: 'temperature',
-      holdsFor: limit_degC,
-      law: lawOf(corrections.temperature, 'degCDifference', 'degC'),
-      rule: temperature,
-      notCovered: { code: 'temperature-not-covered', parameters: { table, limit_degC } },
-    });
-  }
-  return axes;
+  const { associatedConditions, corrections } = data;
+  return facts.flatMap(({ stated, quantity, unit, per, code, limit }) => {
+    const value = associatedConditions[stated];
+    if (value === undefined) return [];
+    const holdsFor = inUnit(value, unit);
+    const parameters = { table: phaseWords[phase], [limit]: holdsFor };
+    const law = lawOf(corrections[stated], per, unit);
+    return [{ quantity, holdsFor, law, rule: set[phase][quantity], notCovered: { code, parameters } }];
+  });
 }
 
 function lawOf(

@@ -1,5 +1,6 @@
 import { plausibilityFindings } from '../../aircraft/index.ts';
 import { factorInWords } from '../../distance/index.ts';
+import { comparisonDecimals } from '../../units/comparison-step.ts';
 import { formatNumber, formatValue, type Measure, measure, roundDown, roundUp } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
 import type { Air, Wind } from '../kernel/air-and-wind.ts';
@@ -63,8 +64,7 @@ export function criterionOf(judged: Judged, working: Working, safetySteps: Steps
 
 /** Margins in words: `59 m to spare`, `1 kt short`. */
 export function marginInWords(margin: number, unit: UnitWord): string {
-  // Whole metres per second would be two knots: like percentages they are compared by tenths.
-  const decimals = unit === 'percent' || unit === 'mps' ? 1 : 0;
+  const decimals = comparisonDecimals(unit);
   const size = formatValue(Math.abs(margin), unit, { decimals });
   // A difference of two percentages is not a percentage of either.
   const shown = unit === 'percent' ? `${formatNumber(Math.abs(margin), { decimals })} percentage points` : size;
