@@ -12,6 +12,24 @@ function pairs(groundRoll: unknown, distance: unknown) {
   return found.map(({ placeOf, cell, roll }) => [placeOf(), cell, roll]);
 }
 
+/** Straight lines along temperature, one for each altitude. */
+const curves = [
+  {
+    at: 0,
+    points: [
+      [0, 200],
+      [20, 220],
+    ],
+  },
+  {
+    at: 2000,
+    points: [
+      [0, 240],
+      [20, 260],
+    ],
+  },
+] as const;
+
 describe('rollAtEachDistance', () => {
   it('has each printed distance once, with its place, the last axis running fastest', () => {
     const axes = [mass, altitude, temperature];
@@ -56,22 +74,7 @@ describe('rollAtEachDistance', () => {
         {
           along: temperature,
           family: altitude,
-          curves: [
-            {
-              at: 0,
-              points: [
-                [0, 200],
-                [20, 220],
-              ],
-            },
-            {
-              at: 2000,
-              points: [
-                [0, 240],
-                [20, 260],
-              ],
-            },
-          ],
+          curves,
         },
         {
           along: { quantity: 'height', unit: 'mHeight' },
@@ -104,22 +107,6 @@ describe('rollAtEachDistance', () => {
   });
 
   it('reads a chart for a table, and leaves out what a chart does not reach', () => {
-    const curves = [
-      {
-        at: 0,
-        points: [
-          [0, 200],
-          [20, 220],
-        ],
-      },
-      {
-        at: 2000,
-        points: [
-          [0, 240],
-          [20, 260],
-        ],
-      },
-    ] as const;
     const chart = (unit: 'm' | 'ft') => ({ panels: [{ along: temperature, family: altitude, curves }], unit });
     const distance = {
       axes: [altitude, temperature],
