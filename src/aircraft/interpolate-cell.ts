@@ -84,9 +84,19 @@ function alongTwo(corners: ArrayLike<number>, from: number, first: number, secon
   return y1 + (alongOne(corners, from + 2, second) - y1) * first;
 }
 
-function alongThree(corners: ArrayLike<number>, from: number, first: number, second: number, third: number): number {
-  const y1 = alongTwo(corners, from, second, third);
-  return y1 + (alongTwo(corners, from + 4, second, third) - y1) * first;
+/** Most tables have three axes: written out, because beyond a certain depth the engine calls instead of compiling in. */
+function alongThree(c: ArrayLike<number>, from: number, first: number, second: number, third: number): number {
+  const c1 = c[from] as number;
+  const c3 = c[from + 2] as number;
+  const c5 = c[from + 4] as number;
+  const c7 = c[from + 6] as number;
+  const y1 = c1 + ((c[from + 1] as number) - c1) * third;
+  const y2 = c3 + ((c[from + 3] as number) - c3) * third;
+  const y3 = c5 + ((c[from + 5] as number) - c5) * third;
+  const y4 = c7 + ((c[from + 7] as number) - c7) * third;
+  const z1 = y1 + (y2 - y1) * second;
+  const z2 = y3 + (y4 - y3) * second;
+  return z1 + (z2 - z1) * first;
 }
 
 function demandFit(parameter: string, received: number, wanted: number, source: string): void {

@@ -11,6 +11,8 @@ export interface PreparedAxis {
   /** The word as this library writes it: one that came out of a document is another string, slower to compare. */
   readonly quantity: AxisQuantity;
   readonly values: Float64Array;
+  /** The greatest figure that still counts as each printed value: a conversion of units moves figures by their last bits. */
+  readonly justAbove: Float64Array;
   readonly readingUnit: UnitWord;
   readonly isInReadingUnit: boolean;
   readonly highIsFavourable: boolean;
@@ -30,6 +32,9 @@ export interface PreparedAxes {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
   readonly at: Float64Array;
+  /** The figures between which a point has the same printed values around it as the last; none after one that lay on them. */
+  readonly insideFrom: Float64Array;
+  readonly insideTo: Float64Array;
   readonly lowIndex: Int32Array;
   readonly highIndex: Int32Array;
   /** Where the cells at the corners stand, for every table on these axes. */
@@ -89,6 +94,11 @@ export function prepareForOneReading(table: Table<CellUnit>, mode: ReadingMode, 
   };
 }
 
+/** By how much a conversion of units may move a figure. */
+export function lastBits(value: number): number {
+  return 1e-9 * Math.max(1, Math.abs(value));
+}
+
 function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxes {
   const rank = axes.length;
   return {
@@ -98,6 +108,7 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
       axis,
       quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
       values: Float64Array.from(axis.values),
+      justAbove: Float64Array.from(axis.values, (value) => value + lastBits(value)),
       readingUnit: axisFacts[axis.quantity].readingUnit,
       isInReadingUnit: axisFacts[axis.quantity].readingUnit === axis.unit,
       highIsFavourable: mode.highIsFavourable.includes(axis.quantity),
@@ -106,6 +117,8 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     lower: new Float64Array(rank),
     upper: new Float64Array(rank),
     at: new Float64Array(rank),
+    insideFrom: new Float64Array(rank),
+    insideTo: new Float64Array(rank),
     lowIndex: new Int32Array(rank),
     highIndex: new Int32Array(rank),
     offsets: new Int32Array(2 ** rank),

@@ -238,7 +238,7 @@ describe('a situation', () => {
       climb: { configuration: 'flap-15', use: 'initial' },
       mass_kg: 940,
       maximumMass: { value: 1050, unit: 'kg' },
-      massInWords: { id: 'mass', quantity: 'take-off mass', unit: 'kg', limitStatus: 'limitation' },
+      massCriterion: { id: 'mass', quantity: 'take-off mass', unit: 'kg', limitStatus: 'limitation' },
       set: { id: 'easa-class-b' },
       safety: 'of the set',
       readsDensityAltitude: false,
@@ -258,7 +258,7 @@ describe('a situation', () => {
       table: { configuration: 'flap-35', approachSpeed: {} },
       climb: { configuration: 'flap-35', use: 'balked landing' },
       maximumMass: { value: 2200, unit: 'lb' },
-      massInWords: { quantity: 'landing mass', unit: 'lb' },
+      massCriterion: { quantity: 'landing mass', unit: 'lb' },
     });
     // 1 lb is 0.45359237 kg.
     expect(found.mass_kg).toBeCloseTo(907.18474, 9);

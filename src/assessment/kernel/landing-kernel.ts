@@ -21,7 +21,7 @@ import { type Chain, lengthened, withoutFigure } from './chain.ts';
 import { atMost, type Judged, named, undetermined, withheldFor } from './criterion.ts';
 import { distanceChain, type Overrides } from './distance-chain.ts';
 import type { LandingSituation } from './landing-situation.ts';
-import { addWindCriteria, massCriterion, notConfirmed } from './shared-criteria.ts';
+import { addWindCriteria, notConfirmed } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 
 const foot = 0.3048;
@@ -166,7 +166,7 @@ export function landingFigures(
   const speeds = approachOf(r, situation, conditions, addition_kt);
   const chain = landingChain(r, situation, air, wind.inTables_kt, speeds, overrides);
   const { judged: distance, used, factor, available_m, lost_m } = landingDistance(r, situation, chain);
-  const judged = [massCriterion(situation), distance];
+  const judged = [situation.massCriterion, distance];
   if (situation.runway.behind === undefined) {
     judged.push(undetermined(notLooked, 'at least', [{ code: 'obstacles-not-assessed', parameters: {} }]));
   }

@@ -1,6 +1,7 @@
 import type { LandingData } from '../../aircraft/index.ts';
 import type { Situation } from '../request/situation.ts';
 import { printedSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
+import { massCriterion } from './mass-criterion.ts';
 
 /** A situation with what its landing asks for beside. */
 export interface LandingSituation extends Situation<LandingData> {
@@ -36,6 +37,7 @@ export function landingAtMasses(situation: LandingSituation): (mass_kg: number) 
   const loaded: { -readonly [K in keyof LandingSituation]: LandingSituation[K] } = { ...situation };
   return (mass_kg) => {
     loaded.mass_kg = mass_kg;
+    loaded.massCriterion = massCriterion(loaded);
     const { published, ofTable } = approachSpeeds(loaded);
     loaded.published = published;
     loaded.ofTable = ofTable;

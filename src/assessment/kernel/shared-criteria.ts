@@ -11,16 +11,6 @@ import type { Wind } from './air-and-wind.ts';
 import { atMost, type Judged, type Named, undetermined } from './criterion.ts';
 import type { Recorder } from './step.ts';
 
-/** The mass against its maximum, in the unit in which the data state that. */
-export function massCriterion(situation: Situation): Judged {
-  const { mass_kg, maximumMass, massInWords } = situation;
-  const { value: limit, unit } = maximumMass;
-  const mass = convert(mass_kg, 'kg', unit) as number;
-  const judged = atMost(massInWords, mass, limit);
-  if (judged.verdict === 'within') return judged;
-  return { ...judged, reasons: [{ code: 'mass-above-maximum', parameters: { mass, limit, unit } }] };
-}
-
 /** Adds crosswind and tailwind against every limit, each with its status; a wind that no limit stands against is undetermined. */
 export function addWindCriteria(judged: Judged[], { windCriteria }: Situation, wind: Wind): void {
   addAgainstLimits(judged, wind.worstCrosswind_kt, windCriteria.crosswind, crosswindWithoutLimit);

@@ -8,7 +8,7 @@ import { atMost, type Judged, named, undetermined, withheldFor } from './criteri
 import { distanceChain, type Overrides } from './distance-chain.ts';
 import { type ClimbOutObstacle, obstacleCriteria } from './obstacle-criteria.ts';
 import { type TakeoffSafety, takeoffSafety } from './safety.ts';
-import { addWindCriteria, massCriterion } from './shared-criteria.ts';
+import { addWindCriteria } from './shared-criteria.ts';
 import { callThrough, type Recorder } from './step.ts';
 import { moreAdverse, type SurfaceEstimate, surfaceEstimate } from './surface-estimate.ts';
 import type { TakeoffSituation } from './takeoff-situation.ts';
@@ -146,7 +146,7 @@ function figuresWith(
     chain.missing.length > 0
       ? undetermined(run, 'at most', chain.missing, roundDown(situation.runway.tora_m))
       : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
-  const judged = [massCriterion(situation), withheldFor(runCriterion, safety.notConfirmed), safety.judged];
+  const judged = [situation.massCriterion, withheldFor(runCriterion, safety.notConfirmed), safety.judged];
   for (const each of overObstacles) judged.push(withheldFor(each, safety.notConfirmed));
   addWindCriteria(judged, situation, wind);
   return { air, wind, chain, safety, climb, obstacles, judged };

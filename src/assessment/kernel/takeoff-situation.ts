@@ -2,6 +2,7 @@ import type { TakeoffData } from '../../aircraft/index.ts';
 import type { Situation } from '../request/situation.ts';
 import { flownSpeed, type SpeedReading, tableSpeed } from '../request/speeds.ts';
 import { climbSpeedOf } from './climb-out.ts';
+import { massCriterion } from './mass-criterion.ts';
 import { type SafetyRule, safetyRuleOf } from './safety.ts';
 
 /** A situation with the speeds of its take-off. */
@@ -57,6 +58,7 @@ export function takeoffAtMasses(situation: TakeoffSituation, addition_kt: number
   const loaded: { -readonly [K in keyof TakeoffSituation]: TakeoffSituation[K] } = { ...situation };
   const whole = (mass_kg: number) => {
     loaded.mass_kg = mass_kg;
+    loaded.massCriterion = massCriterion(loaded);
     const { liftOff, tableLiftOff, atScreen, climbSpeed } = takeoffSpeeds(loaded, addition_kt);
     loaded.liftOff = liftOff;
     loaded.tableLiftOff = tableLiftOff;

@@ -10,7 +10,8 @@ import { type FactorSet, factorSets, type Surface, type SurfaceEffect, surfaceEf
 import { magneticFromTrue, trueFromMagnetic } from '../../magnetism/index.ts';
 import { type MagneticDirection, quantityOf, type TrueDirection } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
-import { type Named, named } from '../kernel/criterion.ts';
+import type { Judged } from '../kernel/criterion.ts';
+import { massCriterion } from '../kernel/mass-criterion.ts';
 import type { Reason } from '../result/reason.ts';
 import { inUnit } from './in-unit.ts';
 import { northOfWind } from './north.ts';
@@ -64,8 +65,8 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly mass_kg: number;
   /** The maximum mass in the unit in which the data state it. */
   readonly maximumMass: { readonly value: number; readonly unit: 'kg' | 'lb' };
-  /** What the criterion against it is called. */
-  readonly massInWords: Named;
+  /** Its criterion, which no weather changes. */
+  readonly massCriterion: Judged;
   readonly runway: RunwayInUse;
   readonly set: FactorSet;
   /** Tables and charts, ready for the readings of many weathers. */
@@ -106,6 +107,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     highIsFavourable: phase === 'takeoff' ? (['headwind'] as const) : (['headwind', 'slope'] as const),
   };
   const notes: Reason[] = [];
+  const mass_kg = inUnit(request.mass, 'kg');
   const maximumMass = phase === 'takeoff' ? data.masses.maximumTakeoff : data.masses.maximumLanding;
   const table = data[phase].find((each) => each.configuration === configuration);
   const { personalLimits } = request;
@@ -135,15 +137,9 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     ),
     ready,
     readsDensityAltitude: [groundRoll, distance, rateOfClimb].some((each) => each?.runsAlongDensityAltitude === true),
-    mass_kg: inUnit(request.mass, 'kg'),
+    mass_kg,
     maximumMass,
-    massInWords: named(
-      'mass',
-      'mass',
-      phase === 'takeoff' ? 'take-off mass' : 'landing mass',
-      maximumMass.unit,
-      'limitation',
-    ),
+    massCriterion: massCriterion({ phase, mass_kg, maximumMass }),
     runway: runwayInUse(request, notes),
     set,
     windLaws: windLawsOf(table),
