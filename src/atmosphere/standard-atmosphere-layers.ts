@@ -2,7 +2,7 @@ import { g0_mPerS2, type Layer, layers, R_JPerKgK } from './standard-atmosphere-
 
 /** The layer in which a geopotential altitude lies. */
 export function layerAt(altitude_m: number): Layer {
-  let [layer] = layers;
+  let layer: Layer = layers[0];
   for (let i = 1; i < layers.length; i += 1) {
     const next = layers[i] as Layer;
     if (altitude_m < next.H_m) break;
@@ -13,7 +13,7 @@ export function layerAt(altitude_m: number): Layer {
 
 /** Geopotential altitude in m at which the standard atmosphere has a pressure. */
 export function altitudeOfPressure_m(p_hPa: number): number {
-  let [layer] = layers;
+  let layer: Layer = layers[0];
   for (let i = 1; i < layers.length; i += 1) {
     const next = layers[i] as Layer;
     if (p_hPa > next.p_hPa) break;
@@ -26,7 +26,7 @@ export function altitudeOfPressure_m(p_hPa: number): number {
 
 /** Geopotential altitude in m at which the standard atmosphere has a density. */
 export function altitudeOfDensity_m(rho_kgPerM3: number): number {
-  let [layer] = layers;
+  let layer: Layer = layers[0];
   for (let i = 1; i < layers.length; i += 1) {
     const next = layers[i] as Layer;
     if (rho_kgPerM3 > density(next.p_hPa, next.T_K)) break;

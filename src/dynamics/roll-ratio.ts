@@ -10,7 +10,14 @@ import {
   type Ratio,
   type TrueAirspeed,
 } from '../units/index.ts';
-import { accelerationOfRoll_mps2, effectiveThrustDomain, refuseWindAboveLiftOff } from './effective-thrust.ts';
+import {
+  accelerationOfRoll_mps2,
+  effectiveThrustDomain,
+  type Incline,
+  inclineOf,
+  refuseWindAboveLiftOff,
+  resistance_mps2,
+} from './effective-thrust.ts';
 import { standardGravity as g_mps2 } from './standard-gravity.ts';
 
 /** Inputs of {@link rollRatio}. */
@@ -108,10 +115,16 @@ export function rollRatio(x: RollRatioInputs): RollRatio {
   if (otherLeastFriction > otherGreatestFriction)
     refuse('otherLeastFriction', otherLeastFriction, otherGreatestFriction, inOrder);
   demandKnownRoll(x);
-  const low = ratioWith(x, x.greatestFriction, x.otherLeastFriction);
-  const high = ratioWith(x, x.leastFriction, x.otherGreatestFriction);
-  if (low === undefined)
-    refuse('otherLeastFriction', otherLeastFriction, mostFriction(x), 'the other roll accelerates');
+  const known = inclineOf(x.slope);
+  const other = inclineOf(x.otherSlope);
+  const strong_N = thrustOfKnownRoll_N(x, known, greatestFriction);
+  const weak_N = thrustOfKnownRoll_N(x, known, leastFriction);
+  const low = ratioWith(x, strong_N, other, otherLeastFriction);
+  const high = ratioWith(x, weak_N, other, otherGreatestFriction);
+  if (low === undefined) {
+    const most = mostFriction(x, strong_N, other);
+    refuse('otherLeastFriction', otherLeastFriction, most, 'the other roll accelerates');
+  }
   return { low, high } as RollRatio;
 }
 
@@ -129,36 +142,28 @@ function demandKnownRoll(x: RollRatioInputs): void {
 }
 
 /** The thrust of the known roll with one friction, as `effectiveThrust` finds it. */
-function thrustOfKnownRoll_N(x: RollRatioInputs, mu: number): number {
-  const { groundRoll: s_m, mass: m_kg, liftOffSpeed: vlof_kt }: Numbers<RollRatioInputs> = x;
-  const { slope: slope_percent, headwind: vw_kt }: Numbers<RollRatioInputs> = x;
-  const theta_rad = Math.atan(slope_percent / 100);
-  const acceleration_mps2 = accelerationOfRoll_mps2(s_m, vlof_kt, vw_kt);
-  return m_kg * (acceleration_mps2 + g_mps2 * (mu * Math.cos(theta_rad) + Math.sin(theta_rad)));
+function thrustOfKnownRoll_N(x: RollRatioInputs, incline: Incline, mu: number): number {
+  const { groundRoll: s_m, mass: m_kg, liftOffSpeed: vlof_kt, headwind: vw_kt }: Numbers<RollRatioInputs> = x;
+  return m_kg * (accelerationOfRoll_mps2(s_m, vlof_kt, vw_kt) + resistance_mps2(incline, mu));
 }
 
-/** The ratio for one pair of frictions; none when the other roll does not accelerate. */
-function ratioWith(x: RollRatioInputs, knownFriction: number, otherFriction: number): number | undefined {
+/** The ratio with one thrust and one friction; none when the other roll does not accelerate. */
+function ratioWith(x: RollRatioInputs, thrust_N: number, incline: Incline, mu: number): number | undefined {
   const { groundRoll: s_m, mass: m_kg, otherMass: otherMass_kg }: Numbers<RollRatioInputs> = x;
-  const { liftOffSpeed: vlof_kt, otherHeadwind: vw_kt, otherSlope: slope_percent }: Numbers<RollRatioInputs> = x;
-  const thrust_N = thrustOfKnownRoll_N(x, knownFriction);
+  const { liftOffSpeed: vlof_kt, otherHeadwind: vw_kt }: Numbers<RollRatioInputs> = x;
   const otherSpeed_kt = vlof_kt * Math.sqrt(otherMass_kg / m_kg);
   if (vw_kt >= otherSpeed_kt)
     refuse('otherHeadwind', vw_kt, otherSpeed_kt, 'the headwind is less than the lift-off speed');
   const groundSpeed_mps = ((otherSpeed_kt - vw_kt) * 1852) / 3600;
-  const theta_rad = Math.atan(slope_percent / 100);
-  const resistance_mps2 = g_mps2 * (otherFriction * Math.cos(theta_rad) + Math.sin(theta_rad));
-  const acceleration_mps2 = thrust_N / otherMass_kg - resistance_mps2;
+  const acceleration_mps2 = thrust_N / otherMass_kg - resistance_mps2(incline, mu);
   if (acceleration_mps2 <= 0) return undefined;
   return groundSpeed_mps ** 2 / (2 * acceleration_mps2) / s_m;
 }
 
 /** The friction at which the other roll would not accelerate, taking the known one at its greatest. */
-function mostFriction(x: RollRatioInputs): number {
-  const thrust_N = thrustOfKnownRoll_N(x, x.greatestFriction);
-  const { otherMass: otherMass_kg, otherSlope: slope_percent }: Numbers<RollRatioInputs> = x;
-  const theta_rad = Math.atan(slope_percent / 100);
-  return (thrust_N / (otherMass_kg * g_mps2) - Math.sin(theta_rad)) / Math.cos(theta_rad);
+function mostFriction({ otherMass }: RollRatioInputs, thrust_N: number, { cosine, sine }: Incline): number {
+  const otherMass_kg: number = otherMass;
+  return (thrust_N / (otherMass_kg * g_mps2) - sine) / cosine;
 }
 
 /** Refuses a parameter that others narrow to less than its range. */

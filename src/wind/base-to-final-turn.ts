@@ -150,6 +150,8 @@ function turnInWind(x: TurnInWindInputs) {
 /** Refuses a wind in which one of the two tracks cannot be kept, or is not made good forwards. */
 function demandTracks(x: Numbers<TurnInWindInputs>): void {
   const { trueAirspeed: v_kt, headwind: headwind_kt, crosswind: crosswind_kt, circuit } = x;
+  // A wind that is weaker than the airspeed leaves a ground speed on every track.
+  if (headwind_kt ** 2 + crosswind_kt ** 2 < v_kt ** 2) return;
   if (Math.abs(crosswind_kt) >= v_kt) refuseWind('crosswind', crosswind_kt, -v_kt, v_kt);
   const mostOnFinal_kt = Math.sqrt(v_kt ** 2 - crosswind_kt ** 2);
   if (headwind_kt <= -v_kt || headwind_kt >= mostOnFinal_kt) refuseWind('headwind', headwind_kt, -v_kt, mostOnFinal_kt);
