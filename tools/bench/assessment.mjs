@@ -2,7 +2,7 @@
 import { prepareLanding, prepareTakeoff, readTakeoffRequest } from 'groundroll';
 import { takeoffByHand } from './by-hand/takeoff.mjs';
 import { takeoffByFormulas } from './by-hand/takeoff-by-formulas.mjs';
-import { inPortions, interleaved, ratio, spread } from './harness.mjs';
+import { inOneGo, inPortions, interleaved, ratio, spread } from './harness.mjs';
 import { demandSameCriteria, exampleRequest, json, prepared, weathers } from './weathers.mjs';
 
 // The recorder is no part of the public interface: only the explained assessment uses it, which makes sentences as well.
@@ -19,6 +19,10 @@ function consumed({ criteria }) {
   for (let i = 0; i < criteria.length; i += 1) sum += criteria[i].value ?? criteria[i].limit ?? 0;
   return sum;
 }
+
+/** As many as the gate asks for in a second. */
+const million = 1_000_000;
+const goes = 5;
 
 const over = (compare) => inPortions(weathers, (weather) => consumed(compare(weather)));
 
@@ -52,6 +56,10 @@ export function measureAssessment({ rounds }) {
     demandSameCriteria(compare, byHand);
     return { end, compare, byHand };
   });
+  // First, while nothing else has run in this process: a planner's thread that sweeps a year of weather does only this.
+  const inOneGo_ns = situations.map(({ compare }) =>
+    inOneGo(weathers, (weather) => consumed(compare(weather)), million, goes),
+  );
   const byFormulas = takeoffByFormulas(json('performance-data/corran-four.json'));
   demandSameCriteria(situations[0].compare, byFormulas);
   const takeoff = prepared(prepareTakeoff(exampleRequest('takeoff-28')));
@@ -69,7 +77,7 @@ export function measureAssessment({ rounds }) {
     const [ours, hand, control] = times.slice(3 * i, 3 * i + 3);
     const ns = spread(ours);
     const timesByHand = ratio(ours, hand);
-    const perSecond = 1e9 / ns.median;
+    const perSecond = 1e9 / spread(inOneGo_ns[i]).median;
     return {
       end,
       ns,

@@ -76,6 +76,20 @@ export function inPortions(list, work, size = Math.min(16, list.length)) {
   };
 }
 
+/**
+ * Nanoseconds for each entry where so many are worked through in one go, the list over and over, one figure a go: the
+ * portions above make room for each other, and each begins among what the others left.
+ */
+export function inOneGo(list, work, count, goes) {
+  const repetitions = Math.ceil(count / list.length);
+  const run = () => {
+    let sum = 0;
+    for (let i = 0; i < list.length; i += 1) sum += work(list[i]);
+    return sum;
+  };
+  return Array.from({ length: goes }, () => timeOnce({ run, per: list.length }, repetitions));
+}
+
 /** The ratio of two pieces that took turns, round by round. */
 export const ratio = (times, base) => spread(times.map((time, round) => time / base[round]));
 

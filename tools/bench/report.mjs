@@ -72,7 +72,7 @@ const topics = {
         `${ratioShown(ratio)}, at most ${gates.ratio.most}: ${met(isMet.ratio)}; A/A ${ratioShown(control)}`,
       ),
       line(
-        '  per second on one core',
+        '  per second on one core, in one go',
         `${Math.round(perSecond)}, at least ${gates.perSecond.least}: ${met(isMet.perSecond)}`,
       ),
     ]),
