@@ -64,7 +64,15 @@ const sections = {
       ['Prepared landing', landing.ns],
       ['Explained assessment, with sentences and break-evens', explained.ns],
     ].map(([name, ns]) => rowOf([name, shown(ns.median), between(ns, shown)]));
-    const heads = ['One weather', 'Ours', 'By hand', 'Ratio (8 of 10 rounds)', 'A/A', 'Gate', 'On one core, a million in one go'];
+    const heads = [
+      'One weather',
+      'Ours',
+      'By hand',
+      'Ratio (8 of 10 rounds)',
+      'A/A',
+      'Gate',
+      'On one core, a million in one go',
+    ];
     return [
       table('Prepared take-offs against the same arithmetic by hand', heads, [rows]),
       table('Other comparisons and assessments', ['One weather', 'Median', '8 of 10 rounds'], [others]),
