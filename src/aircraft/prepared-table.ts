@@ -10,9 +10,7 @@ export interface PreparedAxis {
   readonly axis: TableAxis;
   /** The word as this library writes it: one that came out of a document is another string, slower to compare. */
   readonly quantity: AxisQuantity;
-  readonly values: Float64Array;
-  /** The greatest figure that still counts as each printed value: a conversion of units moves figures by their last bits. */
-  readonly justAbove: Float64Array;
+  readonly values: readonly number[];
   readonly readingUnit: UnitWord;
   readonly isInReadingUnit: boolean;
   readonly highIsFavourable: boolean;
@@ -32,9 +30,6 @@ export interface PreparedAxes {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
   readonly at: Float64Array;
-  /** The figures between which a point has the same printed values around it as the last; none after one that lay on them. */
-  readonly insideFrom: Float64Array;
-  readonly insideTo: Float64Array;
   readonly lowIndex: Int32Array;
   readonly highIndex: Int32Array;
   /** Where the cells at the corners stand, for every table on these axes. */
@@ -94,11 +89,6 @@ export function prepareForOneReading(table: Table<CellUnit>, mode: ReadingMode, 
   };
 }
 
-/** By how much a conversion of units may move a figure. */
-export function lastBits(value: number): number {
-  return 1e-9 * Math.max(1, Math.abs(value));
-}
-
 function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxes {
   const rank = axes.length;
   return {
@@ -107,8 +97,7 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     axes: axes.map((axis, k) => ({
       axis,
       quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
-      values: Float64Array.from(axis.values),
-      justAbove: Float64Array.from(axis.values, (value) => value + lastBits(value)),
+      values: axis.values,
       readingUnit: axisFacts[axis.quantity].readingUnit,
       isInReadingUnit: axisFacts[axis.quantity].readingUnit === axis.unit,
       highIsFavourable: mode.highIsFavourable.includes(axis.quantity),
@@ -117,8 +106,6 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     lower: new Float64Array(rank),
     upper: new Float64Array(rank),
     at: new Float64Array(rank),
-    insideFrom: new Float64Array(rank),
-    insideTo: new Float64Array(rank),
     lowIndex: new Int32Array(rank),
     highIndex: new Int32Array(rank),
     offsets: new Int32Array(2 ** rank),

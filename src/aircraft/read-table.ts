@@ -1,13 +1,7 @@
 import { convert } from '../units/unit-table.ts';
 import type { AxisQuantity } from './axis.ts';
 import type { InterpolateCellInputs } from './interpolate-cell.ts';
-import {
-  lastBits,
-  type PreparedAxes,
-  type PreparedAxis,
-  type PreparedTable,
-  prepareForOneReading,
-} from './prepared-table.ts';
+import { type PreparedAxes, type PreparedAxis, type PreparedTable, prepareForOneReading } from './prepared-table.ts';
 import type { ReadingMode } from './reading-mode.ts';
 import type { Cells, CellUnit, Table, TableAxis } from './table.ts';
 import type { TablePoint } from './table-point.ts';
@@ -54,7 +48,7 @@ export function bracketPrepared(table: PreparedTable, point: TablePoint): TableR
 
 /** Finds the point on every axis, or why it lies nowhere on one. */
 function findPlaces(along: PreparedAxes, point: TablePoint): Extract<TableReading, { ok: false }> | undefined {
-  const { axes, at, insideFrom, insideTo, edges, last } = along;
+  const { axes, lower, upper, at, edges, last } = along;
   last.point = undefined;
   if (edges.length > 0) edges.length = 0;
   for (let k = 0; k < axes.length; k += 1) {
@@ -63,7 +57,7 @@ function findPlaces(along: PreparedAxes, point: TablePoint): Extract<TableReadin
     const x = given === undefined || isInReadingUnit ? given : convert(given, readingUnit, axis.unit);
     if (x === undefined) return { ok: false, reason: 'axis-missing', axis };
     // Between the same printed values as the last point, which is where most weathers of a sweep lie.
-    if (x > (insideFrom[k] as number) && x < (insideTo[k] as number)) {
+    if (isAbove(x, lower[k] as number) && isAbove(upper[k] as number, x)) {
       at[k] = x;
       continue;
     }
@@ -78,16 +72,16 @@ function findPlaces(along: PreparedAxes, point: TablePoint): Extract<TableReadin
 
 /** Notes between which printed values of one axis a figure lies: within what is printed, at its favourable edge, or nowhere. */
 function placeOnAxis(
-  { axes, mode, lower, upper, at, insideFrom, insideTo, lowIndex, highIndex, last }: PreparedAxes,
+  { axes, mode, lower, upper, at, lowIndex, highIndex, last }: PreparedAxes,
   k: number,
   x: number,
 ): 'within' | 'at-edge' | 'off-edge' {
-  const { values, justAbove, highIsFavourable } = axes[k] as PreparedAxis;
+  const { values, highIsFavourable } = axes[k] as PreparedAxis;
   if (Number.isNaN(x)) return 'off-edge';
   const end = values.length - 1;
-  const above = firstNotBelow(justAbove, x);
+  const above = firstNotBelow(values, x);
   // A value that a conversion of units has moved off a printed one by its last bits is put back on it.
-  const isPrinted = above <= end && (values[above] as number) - x <= lastBits(x);
+  const isPrinted = above <= end && !isAbove(values[above] as number, x);
   const isBelowFirst = above === 0 && !isPrinted;
   const isBeyondLast = above > end;
   const isOff = isBelowFirst || isBeyondLast;
@@ -103,8 +97,6 @@ function placeOnAxis(
   highIndex[k] = high;
   lower[k] = values[low] as number;
   upper[k] = values[high] as number;
-  insideFrom[k] = justAbove[low] as number;
-  insideTo[k] = low === high ? Number.NEGATIVE_INFINITY : (values[high] as number) - lastBits(values[high] as number);
   at[k] = low === high ? (values[low] as number) : x;
   return isOff ? 'at-edge' : 'within';
 }
@@ -134,15 +126,20 @@ function valueAlong(point: TablePoint, quantity: AxisQuantity): number | undefin
 }
 
 /** The place of the first printed value that a figure is not above; one past the last where it is above all. */
-function firstNotBelow(justAbove: Float64Array, x: number): number {
+function firstNotBelow(values: readonly number[], x: number): number {
   let from = 0;
-  let to = justAbove.length;
+  let to = values.length;
   while (from < to) {
     const middle = (from + to) >> 1;
-    if (x > (justAbove[middle] as number)) from = middle + 1;
+    if (isAbove(x, values[middle] as number)) from = middle + 1;
     else to = middle;
   }
   return from;
+}
+
+/** Above it by more than the last bits of a conversion. */
+function isAbove(value: number, printed: number): boolean {
+  return value - printed > 1e-9 * Math.max(1, Math.abs(printed));
 }
 
 /** Where the cells at the corners stand, the last axis running fastest. */
