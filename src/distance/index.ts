@@ -13,6 +13,7 @@ export type {
   SteppedRule,
   SurfaceFactor,
 } from './factor-sets/factor-set.ts';
+export { factorsOf } from './factor-sets/factors-of.ts';
 export { type FactorSetId, factorSets } from './factor-sets/index.ts';
 export { type SurfaceEffect, surfaceEffect } from './factor-sets/surface-effect.ts';
 export {

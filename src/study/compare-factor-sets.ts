@@ -1,14 +1,8 @@
-import {
-  assessLanding,
-  assessTakeoff,
-  type Criterion,
-  type LandingRequest,
-  type Sentence,
-  type TakeoffRequest,
-  type Verdict,
-} from '../assessment/index.ts';
+import type { Criterion, Sentence, Verdict } from '../assessment/index.ts';
 import { type FactorSet, type FactorSetId, factorSets } from '../distance/index.ts';
 import type { ReadResult } from '../documents/index.ts';
+import { type AnyRequest, assessAny } from './any-request.ts';
+import { factorSetOf, underFactorSet } from './factor-set-of-request.ts';
 
 /** One request under one factor set. */
 export interface FactorSetRow {
@@ -25,7 +19,8 @@ export interface FactorSetRow {
  * One request under several factor sets, side by side. The sets are alternatives: none is mixed into another, and their
  * order here is no ranking.
  *
- * @param request - a take-off or a landing request; the factor set it names is replaced by each in turn.
+ * @param request - a take-off or a landing request; the factor set it names is replaced by each in turn, and of what it
+ *   confirms each gets what is its own.
  * @param sets - the sets by their words, or as data; every set of the library if not given.
  * @returns one row for each set, or the faults of the request.
  *
@@ -33,16 +28,13 @@ export interface FactorSetRow {
  * compareFactorSets({ schema: 'groundroll/takeoff-request/1' } as never).ok // => false
  */
 export function compareFactorSets(
-  request: TakeoffRequest | LandingRequest,
+  request: AnyRequest,
   sets: readonly (FactorSetId | FactorSet)[] = Object.keys(factorSets) as FactorSetId[],
 ): ReadResult<readonly FactorSetRow[]> {
   const rows: FactorSetRow[] = [];
   for (const factorSet of sets) {
-    const set = typeof factorSet === 'string' ? factorSets[factorSet] : factorSet;
-    const result =
-      request.schema === 'groundroll/takeoff-request/1'
-        ? assessTakeoff({ ...request, factorSet })
-        : assessLanding({ ...request, factorSet });
+    const set = factorSetOf({ factorSet });
+    const result = assessAny(underFactorSet(request, factorSet, [request.factorSet, ...sets]));
     if (!result.ok) return result;
     const { verdict, criteria, headline } = result.value;
     const distance = criteria.find(({ id }) => id.endsWith('-distance')) as Criterion;

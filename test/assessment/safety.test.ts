@@ -31,8 +31,7 @@ const situation = (
   ({
     runway,
     safety: 'of the set',
-    confirmations: [],
-    set: { edition: '2nd edition' },
+    unconfirmed: new Map(),
     safetyRule: { isIncluded: false, usable, climbOutFactor: 1.25, ...rule },
     ...changes,
   }) as unknown as Settled;
@@ -274,20 +273,21 @@ describe('a distance that is not known', () => {
 describe('a factor that is recalled', () => {
   const recalled = way(test('TORA', 1.25, 'recalled'));
   const soft: FactorOrigin = { id: 'own-soft', locator: 'p. 2', access: 'recalled' };
-  const confirmed = (...ids: string[]) => ids.map((factorId) => ({ factorId, edition: '2', date: '2026-07-14' }));
-  const open = (used: readonly FactorOrigin[], confirmations: Situation['confirmations']) => {
-    const today = situation(declared(700), [recalled], { confirmations });
+  const reason = (factorId: string) => ({ code: 'recalled-factor', parameters: { factorId } }) as const;
+  const open = (used: readonly FactorOrigin[], ...ids: string[]) => {
+    const unconfirmed = new Map(ids.map((id) => [id, reason(id)]));
+    const today = situation(declared(700), [recalled], { unconfirmed });
     const { judged, factored_m } = takeoffSafety(callThrough, today, chain(400, { used }));
     expect(factored_m).toBe(500);
     return [judged.verdict, ...judged.reasons.map(({ parameters }) => parameters['factorId'])];
   };
 
   it('of the chain and of the test takes the verdict back until both are confirmed', () => {
-    expect(open([soft], [])).toEqual(['undetermined', 'own-soft', 'own-TORA-1.25']);
-    expect(open([soft], confirmed('own-soft'))).toEqual(['undetermined', 'own-TORA-1.25']);
-    expect(open([soft], confirmed('own-TORA-1.25'))).toEqual(['undetermined', 'own-soft']);
-    expect(open([soft], confirmed('own-soft', 'own-TORA-1.25'))).toEqual(['within']);
-    expect(open([], [])).toEqual(['undetermined', 'own-TORA-1.25']);
+    expect(open([soft], 'own-soft', 'own-TORA-1.25')).toEqual(['undetermined', 'own-soft', 'own-TORA-1.25']);
+    expect(open([soft], 'own-TORA-1.25')).toEqual(['undetermined', 'own-TORA-1.25']);
+    expect(open([soft], 'own-soft')).toEqual(['undetermined', 'own-soft']);
+    expect(open([soft])).toEqual(['within']);
+    expect(open([], 'own-soft', 'own-TORA-1.25')).toEqual(['undetermined', 'own-TORA-1.25']);
   });
 
   it('of a way that does not decide takes nothing back', () => {

@@ -177,20 +177,14 @@ describe('a recalled factor', () => {
   const read = origin('own-grass', 'read');
   const heard = origin('own-wet', 'second-hand');
   const judged = atMost(named('takeoff-run', 'run', 'run', 'm', 'distance available'), 500, 800);
-  const confirming = (...ids: string[]) =>
-    ({
-      confirmations: ids.map((factorId) => ({ factorId, edition: '3', date: '2026-07-14' })),
-      set: { edition: '2nd edition' },
-    }) as unknown as Situation;
-  const recalled = (factorId: string) => ({
-    code: 'recalled-factor',
-    parameters: { factorId, edition: '2nd edition' },
-  });
+  const recalled = (factorId: string) => ({ code: 'recalled-factor', parameters: { factorId } }) as const;
+  const open = (...ids: string[]) =>
+    ({ unconfirmed: new Map(ids.map((id) => [id, recalled(id)])) }) as unknown as Situation;
 
-  it('takes the verdict back, and is named with its edition', () => {
+  it('takes the verdict back, and is named', () => {
     const { verdict, value, margin, limit, reasons } = withheldFor(
       judged,
-      notConfirmed(confirming(), [read, soft, heard]),
+      notConfirmed(open('own-soft', 'own-snow'), [read, soft, heard]),
     );
     expect({ verdict, value, margin, limit }).toEqual({
       verdict: 'undetermined',
@@ -202,17 +196,17 @@ describe('a recalled factor', () => {
   });
 
   it('does not once it is confirmed, itself and not another', () => {
-    expect(withheldFor(judged, notConfirmed(confirming('own-soft'), [soft, read]))).toBe(judged);
-    expect(withheldFor(judged, notConfirmed(confirming('own-snow'), [soft])).reasons).toEqual([recalled('own-soft')]);
+    expect(withheldFor(judged, notConfirmed(open('own-snow'), [soft, read]))).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(open('own-soft'), [soft])).reasons).toEqual([recalled('own-soft')]);
   });
 
   it('does as long as one of several is open', () => {
-    const { verdict, reasons } = withheldFor(judged, notConfirmed(confirming('own-soft'), [soft, snow]));
+    const { verdict, reasons } = withheldFor(judged, notConfirmed(open('own-snow'), [soft, snow]));
     expect({ verdict, reasons }).toEqual({ verdict: 'undetermined', reasons: [recalled('own-snow')] });
   });
 
   it('is the only one that does: what was read or heard at second hand stands, and so does what needs no factor', () => {
-    expect(withheldFor(judged, notConfirmed(confirming(), [read, heard]))).toBe(judged);
-    expect(withheldFor(judged, notConfirmed(confirming(), []))).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(open('own-soft', 'own-snow'), [read, heard]))).toBe(judged);
+    expect(withheldFor(judged, notConfirmed(open('own-soft'), []))).toBe(judged);
   });
 });

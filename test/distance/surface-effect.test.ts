@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   factorInWords,
   factorSets,
+  factorsOf,
   type PhaseCorrections,
   type Surface,
   surfaceAspects,
@@ -124,5 +125,24 @@ describe('a factor in words', () => {
     const margin = factorSets['uk-light-aeroplane-leaflet'].landing.safety as { factor: number };
     expect(factorInWords(margin as never)).toMatch(/^safety factor x 1\.43 \(.+\)$/);
     expect(factorInWords({ id: 'a', locator: 'Table 1', access: 'read' })).toBe('Table 1');
+  });
+
+  it('says where the figure is a bound', () => {
+    const printed = { id: 'a', locator: 'Table 1', access: 'read' as const, condition: 'soft ground', factor: 1.25 };
+    expect(factorInWords({ ...printed, kind: 'at-least' } as never)).toBe('soft ground at least x 1.25 (Table 1)');
+    expect(factorInWords({ ...printed, kind: 'at-most' } as never)).toBe('soft ground at most x 1.25 (Table 1)');
+  });
+});
+
+describe('the factors of a phase', () => {
+  it('are all that it lists, the safety factors last', () => {
+    const { takeoff: steps, landing } = factorSets['uk-light-aeroplane-leaflet'];
+    const listed = factorsOf(steps).map(({ id }) => id);
+    expect(listed.slice(0, steps.surfaces.length)).toEqual(steps.surfaces.map(({ id }) => id));
+    expect(listed).toContain(steps.slope?.id);
+    expect(listed).toContain(steps.mass?.id);
+    expect(listed.at(-1)).toBe(steps.safety.at(-1)?.tests.at(-1)?.id);
+    expect(new Set(listed).size).toBe(listed.length);
+    expect(factorsOf(landing).at(-1)).toBe(landing.safety);
   });
 });

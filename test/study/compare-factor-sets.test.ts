@@ -43,6 +43,27 @@ describe('compareFactorSets', () => {
     ).toBe(true);
   });
 
+  it('gives each set what the request confirms of its factors, and refuses what is a factor of none', () => {
+    const confirming = (...ids: string[]) =>
+      takeoffRequest('takeoff-28', {
+        'runway.surface': { kind: 'paved', condition: 'wet' },
+        factorSet: 'uk-light-aeroplane-leaflet',
+        'policies.confirmations': ids.map((factorId) => ({ factorId, edition: '7c', date: '2026-07-14' })),
+      });
+    const wet = 'uk-leaflet-takeoff-paved-wet';
+    // 443.02 m in the tailwind used: 514 m by 1.00 for wet paved in both sets, by 1.33 and by 1.25.
+    const both = { 'UK light-aeroplane leaflet': 683, 'EASA performance class B': 642 };
+    const sets = ['uk-light-aeroplane-leaflet', 'easa-class-b'] as const;
+    expect(figures(compareFactorSets(confirming(wet), sets))).toEqual(both);
+    expect(figures(compareFactorSets(confirming(wet), ['easa-class-b']))).toEqual({
+      'EASA performance class B': 642,
+    });
+    expect(compareFactorSets(confirming(wet, 'nobodys'), sets)).toMatchObject({
+      ok: false,
+      faults: [{ path: 'policies.confirmations[1].factorId' }],
+    });
+  });
+
   it('takes a set of the user as data, by its own factors', () => {
     const club = {
       id: 'club',

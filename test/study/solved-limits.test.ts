@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { factorSets } from '../../src/distance/index.ts';
 import type { ReadResult } from '../../src/documents/index.ts';
 import { type AnyRequest, assessAny, prepareAny, weatherOf } from '../../src/study/any-request.ts';
 import { comparisonsOf } from '../../src/study/comparisons.ts';
@@ -105,6 +106,20 @@ describe('take-off 28 of the demo', () => {
     expect(limit.limitedBy).toMatchObject([{ id: 'tailwind', limitStatus: 'personal' }]);
     const without = takeoffRequest('takeoff-28', { personalLimits: undefined });
     expect(agrees(without, 'tailwind').value).toEqual({ value: published.tailwind, unit: 'kt' });
+  });
+
+  it('keeps what the request confirms of the safety factor when the surface is replaced', () => {
+    const classB = factorSets['easa-class-b'];
+    const tests = classB.takeoff.safety.flatMap((each) => each.tests);
+    const safety = classB.takeoff.safety.map((each) => ({
+      ...each,
+      tests: each.tests.map((test) => ({ ...test, access: 'recalled' as const })),
+    }));
+    const recalled = takeoffRequest('takeoff-28', {
+      factorSet: { ...classB, takeoff: { ...classB.takeoff, safety } },
+      'policies.confirmations': tests.map(({ id }) => ({ factorId: id, edition: '2024', date: '2026-07-14' })),
+    });
+    expect(agrees(recalled, 'surface factor').value).toEqual({ value: published['surface factor'], unit: 'ratio' });
   });
 
   it('needs no shorter runway than the distance required, and takes the crosswind of the least limit', () => {

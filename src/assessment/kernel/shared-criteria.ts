@@ -68,17 +68,9 @@ export function windAdvice(r: Recorder, situation: Situation, wind: Wind, judged
 }
 
 /** Why a verdict that rests on these factors is to be withheld: one is recalled and nobody has confirmed it. */
-export function notConfirmed(situation: Situation, used: readonly FactorOrigin[]): readonly Reason[] {
-  if (!hasRecalled(used)) return none;
-  const confirmed = new Set(situation.confirmations.map(({ factorId }) => factorId));
-  return used
-    .filter(({ id, access }) => access === 'recalled' && !confirmed.has(id))
-    .map(({ id }) => ({ code: 'recalled-factor', parameters: { factorId: id, edition: situation.set.edition } }));
+export function notConfirmed({ unconfirmed }: Situation, used: readonly FactorOrigin[]): readonly Reason[] {
+  if (unconfirmed.size === 0) return none;
+  return used.flatMap(({ id }) => unconfirmed.get(id) ?? []);
 }
 
 const none: readonly never[] = [];
-
-function hasRecalled(used: readonly FactorOrigin[]): boolean {
-  for (const { access } of used) if (access === 'recalled') return true;
-  return false;
-}

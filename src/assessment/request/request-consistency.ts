@@ -1,5 +1,5 @@
 import { consistencyFaults } from '../../aircraft/index.ts';
-import { type FactorSet, factorSets, type PhaseCorrections } from '../../distance/index.ts';
+import { type FactorSet, factorSets, factorsOf } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
 import { northOfRunway, northOfWind } from './north.ts';
@@ -63,9 +63,7 @@ function northFaults(request: TakeoffRequest | LandingRequest): Fault[] {
 /** A confirmation of a factor that the set does not have would be lost silently. */
 function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
   const set: FactorSet = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
-  const { takeoff, landing } = set;
-  const safety = [...takeoff.safety.flatMap(({ tests }) => tests), landing.safety];
-  const ids = new Set([...[takeoff, landing].flatMap(factorIds), ...safety.map(({ id }) => id)]);
+  const ids = new Set([...factorsOf(set.takeoff), ...factorsOf(set.landing)].map(({ id }) => id));
   return (request.policies?.confirmations ?? []).flatMap(({ factorId }, i) =>
     ids.has(factorId)
       ? []
@@ -75,13 +73,6 @@ function confirmationFaults(request: TakeoffRequest | LandingRequest): Fault[] {
             message: `"${factorId}" is not a factor of ${set.title}`,
           },
         ],
-  );
-}
-
-function factorIds(corrections: PhaseCorrections): string[] {
-  const { surfaces, slope, mass, elevation, temperature, tailwind } = corrections;
-  return [...surfaces, slope, mass, elevation, temperature, tailwind].flatMap((factor) =>
-    factor === undefined ? [] : [factor.id],
   );
 }
 

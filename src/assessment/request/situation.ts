@@ -21,6 +21,7 @@ import { type Confirmation, type Policies, policyDefaults } from './policies.ts'
 import { type ReadingModes, type ReadyData, readyData } from './ready-figures.ts';
 import type { LandingRequest, PoliciesGiven, TakeoffRequest } from './request.ts';
 import { phaseOf } from './request-consistency.ts';
+import { unconfirmedFactors } from './unconfirmed-factors.ts';
 import { type UncoveredAxis, uncoveredAxes } from './uncovered-axes.ts';
 import { type WindLaws, windLawsOf } from './wind-laws.ts';
 import { type WindLimit, windCriteriaOf, windLimits } from './wind-limits.ts';
@@ -85,6 +86,7 @@ export interface Situation<T extends TakeoffData | LandingData = TakeoffData | L
   readonly safety: 'of the set' | 'none';
   readonly policies: Policies;
   readonly confirmations: readonly Confirmation[];
+  readonly unconfirmed: ReadonlyMap<string, Reason>;
   readonly crosswindLimits: readonly WindLimit[];
   readonly tailwindLimits: readonly WindLimit[];
   readonly windCriteria: ReturnType<typeof windCriteriaOf>;
@@ -114,6 +116,7 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
   const crosswindLimits = windLimits(data.crosswind, personalLimits?.crosswind);
   const tailwindLimits = windLimits(data.tailwind, personalLimits?.tailwind);
   const set = typeof request.factorSet === 'string' ? factorSets[request.factorSet] : request.factorSet;
+  const confirmations = request.policies?.confirmations ?? [];
   const climb = data.climb.find((each) => each.configuration === configuration && each.use === use);
   const modes: ReadingModes = {
     greaterIsWorse: { ...reading, worse: 'greater' },
@@ -148,7 +151,8 @@ export function situationOf(request: TakeoffRequest | LandingRequest): Situation
     surfaceEffect: surfaceEffect(set[phase], request.runway.surface),
     safety: request.safetyFactor ?? 'of the set',
     policies,
-    confirmations: request.policies?.confirmations ?? [],
+    confirmations,
+    unconfirmed: unconfirmedFactors(set, phase, confirmations),
     crosswindLimits,
     tailwindLimits,
     windCriteria: windCriteriaOf(crosswindLimits, tailwindLimits, policies.demonstratedCrosswind),

@@ -104,10 +104,10 @@ export function headlineOf(
     ...(situation.safety === 'of the set' && !situation.set.hasSafetyFactor
       ? [sentence('set-without-safety-factor', { set: situation.set.title })]
       : []),
-    ...used.flatMap(({ id }) =>
+    ...used.flatMap((factor) =>
       situation.confirmations
-        .filter(({ factorId }) => factorId === id)
-        .map((each) => sentence('confirmed', { ...each })),
+        .filter(({ factorId }) => factorId === factor.id)
+        .map((each) => sentence('confirmed', { ...each, factor: factorInWords(factor) })),
     ),
     ...(secondHand.length === 0 || chain.missing.length > 0
       ? []

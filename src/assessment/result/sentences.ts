@@ -140,9 +140,9 @@ const texts = {
   'safety-alternative': (p) => `Of the set's ways to satisfy it at take-off, the one with ${p['tests']} is used.`,
   // Verdicts
   'recalled-factor': (p) =>
-    `The factor ${p['factorId']} is recalled, not read. Compare it with the current edition and confirm it in the request: ${p['edition']}.`,
+    `A factor is recalled, not read: ${p['factor']} of ${p['edition']}. Compare it with the current edition, and confirm ${p['factorId']} in the request.`,
   confirmed: (p) =>
-    `${p['factorId']} is recalled by the library and confirmed by the user: ${p['edition']}, ${p['date']}.`,
+    `A factor is recalled by the library and confirmed by the user: ${p['factor']}, compared with ${p['edition']} on ${p['date']}.`,
   'second-hand-factors': (p) =>
     `Second-hand figures are used here: ${p['factors']}. Compare them with the current editions.`,
   'mass-above-maximum': (p) =>

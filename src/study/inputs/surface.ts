@@ -1,12 +1,8 @@
 import type { LandingData, TakeoffData } from '../../aircraft/index.ts';
-import { type FactorSet, factorSets, type PhaseCorrections, type SurfaceFactor } from '../../distance/index.ts';
+import type { SurfaceFactor } from '../../distance/index.ts';
 import { type AnyRequest, assessAny, isTakeoff } from '../any-request.ts';
+import { factorSetOf, underFactorSet } from '../factor-set-of-request.ts';
 import { plain, type StudyInput } from './study-input.ts';
-
-/** The factor set of a request as data. */
-export function factorSetOf({ factorSet }: AnyRequest): FactorSet {
-  return typeof factorSet === 'string' ? factorSets[factorSet] : factorSet;
-}
 
 /** What the surface costs today as a factor on the distance; none where the distance has no figure. */
 export function surfaceFactorToday(request: AnyRequest): number | undefined {
@@ -46,31 +42,18 @@ function withSurfaceFactor(request: AnyRequest, factor: number): AnyRequest {
     access: 'policy',
   };
   const factorSet = { ...set, [phase]: { ...set[phase], surfaces: [asked] } };
-  const { performanceData, policies } = request;
+  const { performanceData } = request;
   const silent = <T extends TakeoffData | LandingData>(table: T): T => {
     const { surfaces: _, ...corrections } = table.corrections;
     return { ...table, corrections };
   };
-  const known = new Set([factorSet.takeoff, factorSet.landing].flatMap(factorIds));
-  const confirmations = policies?.confirmations?.filter(({ factorId }) => known.has(factorId));
   return {
-    ...request,
-    factorSet,
+    ...underFactorSet(request, factorSet, [set]),
     performanceData: {
       ...performanceData,
       takeoff: performanceData.takeoff.map(silent),
       landing: performanceData.landing.map(silent),
     },
     runway: { ...request.runway, surface: { kind: 'paved', condition: 'wet' } },
-    ...(policies === undefined
-      ? {}
-      : { policies: { ...policies, ...(confirmations === undefined ? {} : { confirmations }) } }),
   };
-}
-
-function factorIds(corrections: PhaseCorrections): string[] {
-  const { surfaces, slope, mass, elevation, temperature, tailwind } = corrections;
-  return [...surfaces, slope, mass, elevation, temperature, tailwind].flatMap((each) =>
-    each === undefined ? [] : [each.id],
-  );
 }

@@ -1,6 +1,6 @@
 import { surfaceInWords } from '../../distance/index.ts';
 import { type AnyRequest, configurationOf } from '../any-request.ts';
-import { factorSetOf } from '../inputs/surface.ts';
+import { factorSetOf } from '../factor-set-of-request.ts';
 import { inWords } from '../words.ts';
 
 /** Everything that the figures hold for, in one list. */
