@@ -1,18 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { unconfirmedFactors } from '../../src/assessment/request/unconfirmed-factors.ts';
-import type { FactorSet } from '../../src/distance/index.ts';
+import { type FactorSet, factorSets, type SurfaceFactor } from '../../src/distance/index.ts';
 
 const safety = (access: 'read' | 'recalled') => ({ id: 'own-landing', factor: 1.5, locator: 'p. 9', access }) as const;
+const [grass] = factorSets['easa-class-b'].takeoff.surfaces as [SurfaceFactor];
+const own = (id: string, access: SurfaceFactor['access']): SurfaceFactor => ({ ...grass, id, access });
 const soft = {
-  id: 'own-soft',
+  ...own('own-soft', 'recalled'),
   condition: 'soft ground',
   factor: 1.25,
   kind: 'at-least',
-  basis: 'total distance',
-  covers: ['soft ground'],
-  replaces: [],
   locator: 'p. 2',
-  access: 'recalled',
 } as const;
 const set: FactorSet = {
   id: 'own',
@@ -21,7 +19,7 @@ const set: FactorSet = {
   scope: 'a club',
   hasSafetyFactor: true,
   takeoff: {
-    surfaces: [{ ...soft, id: 'own-grass', condition: 'dry grass', covers: [], access: 'read' }, soft],
+    surfaces: [own('own-grass', 'read'), soft],
     slope: {
       id: 'own-slope',
       percentPerPercent: 5,
