@@ -107,6 +107,7 @@ export interface AssessmentBase {
   readonly version: string;
   readonly verdict: Verdict;
   readonly headline: readonly Sentence[];
+  /** Those of all criteria, each once. */
   readonly reasons: readonly Sentence[];
   readonly criteria: readonly Criterion[];
   /** Absent where the distance is undetermined. */

@@ -87,7 +87,8 @@ export function finished(
     version,
     verdict: overall(judged),
     headline: working.worded(headlineOf(situation, conditions, air, chain, judged, findings.used)),
-    reasons: said([...judged.flatMap(({ reasons }) => reasons), ...hint]),
+    // Run and distance share theirs: each once.
+    reasons: said([...new Set([...judged.flatMap(({ reasons }) => reasons), ...hint])]),
     criteria: judged.map((each) => criterionOf(each, working, safetySteps)),
     ...(stairs === undefined ? {} : { stairs }),
     ...(stairsKnown === undefined ? {} : { stairsKnown }),
