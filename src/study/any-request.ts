@@ -11,6 +11,8 @@ import {
   prepareLanding,
   prepareTakeoff,
   type RunwayEnd,
+  readLandingRequest,
+  readTakeoffRequest,
   type TakeoffAssessment,
   type TakeoffRequest,
 } from '../assessment/index.ts';
@@ -24,6 +26,11 @@ export type AnyAssessment = TakeoffAssessment | LandingAssessment;
 
 export function isTakeoff(request: AnyRequest): request is TakeoffRequest {
   return request.schema === 'groundroll/takeoff-request/1';
+}
+
+/** Reads a request of either phase. */
+export function readAny(request: AnyRequest): ReadResult<AnyRequest> {
+  return isTakeoff(request) ? readTakeoffRequest(request) : readLandingRequest(request);
 }
 
 /** Assesses a request of either phase. */

@@ -1,8 +1,8 @@
 import type { Criterion, Sentence, Verdict } from '../assessment/index.ts';
 import { type FactorSet, type FactorSetId, factorSets } from '../distance/index.ts';
 import type { ReadResult } from '../documents/index.ts';
-import { type AnyRequest, assessAny } from './any-request.ts';
-import { factorSetOf, underFactorSet } from './factor-set-of-request.ts';
+import { type AnyRequest, assessAny, readAny } from './any-request.ts';
+import { factorSetOf, underFactorSet, withoutConfirmations } from './factor-set-of-request.ts';
 
 /** One request under one factor set. */
 export interface FactorSetRow {
@@ -31,10 +31,17 @@ export function compareFactorSets(
   request: AnyRequest,
   sets: readonly (FactorSetId | FactorSet)[] = Object.keys(factorSets) as FactorSetId[],
 ): ReadResult<readonly FactorSetRow[]> {
-  const rows: FactorSetRow[] = [];
+  const compared: FactorSet[] = [];
   for (const factorSet of sets) {
-    const set = factorSetOf({ factorSet });
-    const result = assessAny(underFactorSet(request, factorSet, [request.factorSet, ...sets]));
+    const read = readAny(withoutConfirmations({ ...request, factorSet }));
+    if (!read.ok) return read;
+    compared.push(factorSetOf(read.value));
+  }
+  const named = readAny(withoutConfirmations(request));
+  const all = named.ok ? [factorSetOf(named.value), ...compared] : compared;
+  const rows: FactorSetRow[] = [];
+  for (const set of compared) {
+    const result = assessAny(underFactorSet(request, set, all));
     if (!result.ok) return result;
     const { verdict, criteria, headline } = result.value;
     const distance = criteria.find(({ id }) => id.endsWith('-distance')) as Criterion;

@@ -64,6 +64,20 @@ describe('compareFactorSets', () => {
     });
   });
 
+  it('answers what is no set, and what is no list of confirmations, with faults', () => {
+    const confirming = (confirmations: unknown) =>
+      takeoffRequest('takeoff-28', { 'policies.confirmations': confirmations });
+    const faultsOf = (...given: Parameters<typeof compareFactorSets>) => {
+      const result = compareFactorSets(...given);
+      return result.ok ? [] : result.faults.map(({ path }) => path);
+    };
+    expect(faultsOf(confirming([]), ['nobodys' as never])).toEqual(['factorSet']);
+    expect(faultsOf(confirming(5))).toEqual(['policies.confirmations']);
+    expect(faultsOf(confirming([null]))).toEqual(['policies.confirmations[0]']);
+    expect(faultsOf({ ...confirming([]), factorSet: 'nobodys' as never }, ['easa-class-b'])).toEqual([]);
+    expect(faultsOf({ ...confirming([]), policies: 'mine' as never })).toEqual(['policies']);
+  });
+
   it('takes a set of the user as data, by its own factors', () => {
     const club = {
       id: 'club',
