@@ -24,8 +24,9 @@ export type AnyRequest = TakeoffRequest | LandingRequest;
 /** A finished assessment of either phase of flight. */
 export type AnyAssessment = TakeoffAssessment | LandingAssessment;
 
+/** What is no request at all, not even an object, is none; the reader says what it lacks. */
 export function isTakeoff(request: AnyRequest): request is TakeoffRequest {
-  return request.schema === 'groundroll/takeoff-request/1';
+  return request?.schema === 'groundroll/takeoff-request/1';
 }
 
 /** Reads a request of either phase. */

@@ -8,7 +8,7 @@ export function factorSetOf({ factorSet }: Pick<AnyRequest, 'factorSet'>): Facto
 
 /** A request that confirms nothing. */
 export function withoutConfirmations<R extends AnyRequest>(request: R): R {
-  if (request.policies?.confirmations === undefined) return request;
+  if (request?.policies?.confirmations === undefined) return request;
   const { confirmations: _, ...policies } = request.policies;
   return { ...request, policies };
 }

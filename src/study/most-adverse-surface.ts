@@ -43,7 +43,7 @@ export function mostAdverseSurface(request: AnyRequest, surfaces: readonly Surfa
   const found: SurfaceVerdict[] = [];
   const turning: Criterion[][] = [];
   for (const [i, surface] of surfaces.entries()) {
-    const assessed = assessAny({ ...request, runway: { ...request.runway, surface } });
+    const assessed = assessAny({ ...request, runway: { ...request?.runway, surface } });
     if (!assessed.ok) {
       const placed = (path: string) => path.replace(/^runway\.surface/, `surfaces[${i}]`);
       return { ok: false, faults: assessed.faults.map(({ path, message }) => ({ path: placed(path), message })) };
