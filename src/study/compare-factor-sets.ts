@@ -2,6 +2,7 @@ import type { Criterion, Sentence, Verdict } from '../assessment/index.ts';
 import { type FactorSet, type FactorSetId, factorSets } from '../distance/index.ts';
 import type { ReadResult } from '../documents/index.ts';
 import { type AnyRequest, assessAny, readAny } from './any-request.ts';
+import { listFaults } from './argument-faults.ts';
 import { factorSetOf, underFactorSet, withoutConfirmations } from './factor-set-of-request.ts';
 
 /** One request under one factor set. */
@@ -22,7 +23,7 @@ export interface FactorSetRow {
  * @param request - a take-off or a landing request; the factor set it names is replaced by each in turn, and of what it
  *   confirms each gets what is its own.
  * @param sets - the sets by their words, or as data; every set of the library if not given.
- * @returns one row for each set, or the faults of the request.
+ * @returns one row for each set, or the faults of the request and of the sets.
  *
  * @example
  * compareFactorSets({ schema: 'groundroll/takeoff-request/1' } as never).ok // => false
@@ -31,6 +32,8 @@ export function compareFactorSets(
   request: AnyRequest,
   sets: readonly (FactorSetId | FactorSet)[] = Object.keys(factorSets) as FactorSetId[],
 ): ReadResult<readonly FactorSetRow[]> {
+  const unlisted = listFaults('sets', sets);
+  if (unlisted.length > 0) return { ok: false, faults: unlisted };
   const compared: FactorSet[] = [];
   for (const factorSet of sets) {
     const read = readAny(withoutConfirmations({ ...request, factorSet }));

@@ -8,6 +8,7 @@ import {
 } from '../assessment/index.ts';
 import type { Fault, ReadResult } from '../documents/index.ts';
 import { type AnyRequest, assessAny } from './any-request.ts';
+import { listFaults } from './argument-faults.ts';
 import { type StudySentence, studySentence } from './sentences.ts';
 import { criterionInWords, shareOfLimit, tightestFirst } from './words.ts';
 
@@ -45,7 +46,10 @@ export function compareRunways(request: AnyRequest, runways?: readonly Runway[])
   if (runways === undefined) {
     const assessed = assessAny(request);
     if (!assessed.ok) return assessed;
-  } else if (runways.length === 0) return { ok: false, faults: [{ path: 'runways', message: 'is empty' }] };
+  } else {
+    const unlisted = listFaults('runways', runways);
+    if (unlisted.length > 0) return { ok: false, faults: unlisted };
+  }
   const candidates = runways ?? [request.runway];
   const several = new Set(candidates.map((runway) => runway?.aerodrome)).size > 1;
   const rows: RunwayRow[] = [];

@@ -2,6 +2,7 @@ import { type Criterion, limitsOfUse, type Verdict } from '../assessment/index.t
 import { type Surface, surfaceInWords } from '../distance/index.ts';
 import type { ReadResult } from '../documents/index.ts';
 import { type AnyRequest, assessAny } from './any-request.ts';
+import { listFaults } from './argument-faults.ts';
 import { type StudySentence, studySentence } from './sentences.ts';
 import { capital, criterionInWords, tightestFirst } from './words.ts';
 
@@ -39,7 +40,8 @@ export interface MostAdverseSurface {
  * mostAdverseSurface({ schema: 'groundroll/takeoff-request/1' } as never, []).ok // => false
  */
 export function mostAdverseSurface(request: AnyRequest, surfaces: readonly Surface[]): ReadResult<MostAdverseSurface> {
-  if (surfaces.length === 0) return { ok: false, faults: [{ path: 'surfaces', message: 'is empty' }] };
+  const unlisted = listFaults('surfaces', surfaces);
+  if (unlisted.length > 0) return { ok: false, faults: unlisted };
   const found: SurfaceVerdict[] = [];
   const turning: Criterion[][] = [];
   for (const [i, surface] of surfaces.entries()) {

@@ -3,6 +3,7 @@ import type { Fault, ReadResult } from '../documents/index.ts';
 import { formatNumber, formatValue, type Measure, type UnitWord } from '../units/index.ts';
 import { convert, isUnitWord } from '../units/unit-table.ts';
 import { type AnyRequest, assessAny, prepareAny, weatherOf } from './any-request.ts';
+import { objectFaults } from './argument-faults.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { inputsOf } from './inputs/all.ts';
 import type { StudyInput } from './inputs/study-input.ts';
@@ -77,6 +78,8 @@ export function sensitivities(request: AnyRequest, changes: ChangesGiven = {}): 
 
 /** A change must be more than nothing and of the kind of its input. */
 function changeFaults(changes: ChangesGiven): Fault[] {
+  const unreadable = objectFaults('changes', changes);
+  if (unreadable.length > 0) return unreadable;
   return Object.entries(changes).flatMap(([id, change]) => {
     const path = `changes.${id}`;
     const known: { change: Measure<UnitWord> } | undefined = plausibleChanges[id as SensitivityInputId];

@@ -2,6 +2,7 @@ import { type LimitStatus, limitsOfUse, type Verdict } from '../assessment/index
 import type { Fault, ReadResult } from '../documents/index.ts';
 import type { Measure, UnitWord } from '../units/index.ts';
 import { type AnyRequest, assessAny } from './any-request.ts';
+import { objectFaults } from './argument-faults.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { inputsOf } from './inputs/all.ts';
 import { plain, type StudyInput } from './inputs/study-input.ts';
@@ -59,6 +60,8 @@ export interface SeriesAlong {
 export function sensitivitySeries(request: AnyRequest, along: SeriesAlong): ReadResult<SensitivitySeries> {
   const assessed = assessAny(request);
   if (!assessed.ok) return assessed;
+  const unreadable = objectFaults('along', along);
+  if (unreadable.length > 0) return { ok: false, faults: unreadable };
   const { request: read } = assessed.value;
   const input = inputsOf(read).find(
     ({ id, obstacle }) => id === along.input && (along.obstacle === undefined || obstacle === along.obstacle),

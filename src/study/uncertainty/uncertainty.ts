@@ -2,6 +2,7 @@ import { limitsOfUse, type Sentence } from '../../assessment/index.ts';
 import type { Fault, ReadResult } from '../../documents/index.ts';
 import { formatNumber, type Measure, roundUp } from '../../units/index.ts';
 import { type AnyRequest, assessAny, isTakeoff, prepareAny } from '../any-request.ts';
+import { objectFaults } from '../argument-faults.ts';
 import { surfaceFactorToday } from '../inputs/surface.ts';
 import { type StudySentence, studySentence } from '../sentences.ts';
 import { inWords } from '../words.ts';
@@ -209,8 +210,11 @@ function percentInWords(share: number): string {
   return formatNumber(percent, { decimals: Math.abs(percent - Math.round(percent)) < 1e-9 ? 0 : 1 });
 }
 
-function optionFaults({ inputs = {}, cases = 10_000, seed = 1, share = 0.95, distance }: UncertaintyOptions): Fault[] {
-  const faults: Fault[] = [];
+function optionFaults(options: UncertaintyOptions): Fault[] {
+  const unreadable = objectFaults('options', options);
+  if (unreadable.length > 0) return unreadable;
+  const { inputs = {}, cases = 10_000, seed = 1, share = 0.95, distance } = options;
+  const faults = objectFaults('options.inputs', inputs);
   const whole = (path: string, value: number, min: number, max: number) => {
     if (!Number.isInteger(value) || value < min || value > max)
       faults.push({ path, message: `${value} is not a whole number within ${min} to ${max}` });
@@ -221,7 +225,7 @@ function optionFaults({ inputs = {}, cases = 10_000, seed = 1, share = 0.95, dis
     faults.push({ path: 'options.share', message: `${share} is not within 0.5 to 0.999` });
   if (distance !== undefined && distance !== 'unfactored' && distance !== 'factored')
     faults.push({ path: 'options.distance', message: `"${distance}" is not unfactored or factored` });
-  for (const [id, distribution] of Object.entries(inputs)) {
+  for (const [id, distribution] of Object.entries(inputs ?? {})) {
     const path = `options.inputs.${id}`;
     if (!Object.hasOwn(inputUncertainties, id)) faults.push({ path, message: 'is not an uncertain input' });
     else if (distribution !== 'none') {
