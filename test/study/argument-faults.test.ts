@@ -12,28 +12,24 @@ import { takeoffRequest } from '../assessment/scenario.ts';
 const request = takeoffRequest('takeoff-28');
 const faultsOf = (result: { readonly ok: boolean; readonly faults?: unknown }) => (result.ok ? [] : result.faults);
 
-describe('what stands beside a request', () => {
-  const lists = [
-    ['runways', compareRunways],
-    ['surfaces', mostAdverseSurface],
-    ['sets', compareFactorSets],
+describe('what stands beside a request is a list or an object, else a fault', () => {
+  const beside = [
+    ['runways', compareRunways, 'is not a list', {}],
+    ['surfaces', mostAdverseSurface, 'is not a list', {}],
+    ['sets', compareFactorSets, 'is not a list', {}],
+    ['changes', sensitivities, 'is not an object', []],
+    ['along', sensitivitySeries, 'is not an object', []],
+    ['options', uncertainty, 'is not an object', []],
   ] as const;
 
-  it.each(lists)('%s are a list with entries, else a fault', (path, question) => {
-    const faults = (given: unknown) => faultsOf(question(request, given as never));
-    for (const given of [null, 5, 'grass', {}]) expect(faults(given)).toEqual([{ path, message: 'is not a list' }]);
-    expect(faults([])).toEqual([{ path, message: 'is empty' }]);
+  it.each(beside)('%s', (path, question, message, other) => {
+    for (const given of [null, 5, 'grass', other]) {
+      expect(faultsOf(question(request, given as never))).toEqual([{ path, message }]);
+    }
   });
 
-  const objects = [
-    ['changes', sensitivities],
-    ['along', sensitivitySeries],
-    ['options', uncertainty],
-  ] as const;
-
-  it.each(objects)('%s are an object, else a fault', (path, question) => {
-    const faults = (given: unknown) => faultsOf(question(request, given as never));
-    for (const given of [null, 5, 'mass', []]) expect(faults(given)).toEqual([{ path, message: 'is not an object' }]);
+  it.each(beside.slice(0, 3))('a list of %s has entries', (path, question) => {
+    expect(faultsOf(question(request, [] as never))).toEqual([{ path, message: 'is empty' }]);
   });
 
   it('has objects for uncertain inputs too', () => {
