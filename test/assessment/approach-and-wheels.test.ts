@@ -101,6 +101,21 @@ describe('wheels on a wet or contaminated paved runway', () => {
     expect(codes(unknown.hazards)).toContain('hazard-hydroplaning-unknown');
   });
 
+  it('are warned of with the meaning of the code below 6, and of nothing where there is none', () => {
+    const { hazards } = landing('quarry-landing-04', paved({ condition: 'wet', conditionCode: 5 }));
+    expect(said(hazards, 'hazard-condition-code')).toEqual({
+      code: 5,
+      surface: 'frost, wet, or up to 3 mm of slush, dry snow or wet snow',
+      braking: 'good',
+    });
+    for (const surface of [{ condition: 'dry', conditionCode: 6 }, { condition: 'wet' }])
+      expect(codes(landing('quarry-landing-04', paved(surface)).hazards)).not.toContain('hazard-condition-code');
+    const wetGrass = { kind: 'grass', condition: 'wet', length: 'up to 20 cm', ground: 'firm' };
+    expect(codes(landing('quarry-landing-04', { 'runway.surface': wetGrass }).hazards)).not.toContain(
+      'hazard-hydroplaning',
+    );
+  });
+
   it('have a figure down to code 5 and none below: no factor for a wet runway is meant for snow or ice', () => {
     const at = (conditionCode: number) => landing('quarry-landing-04', paved({ condition: 'wet', conditionCode }));
     expect(judged(at(5), 'landing-distance')).toEqual(judged(landing('quarry-landing-04'), 'landing-distance'));
@@ -156,6 +171,19 @@ describe('an obstacle beside the centreline', () => {
     expect(said(beside.dataNotes, 'obstacle-beside')).toEqual({ obstacle: 'pines', offset_m: 80 });
     // Half of 10.4 m, 60 m, and an eighth of the 25 m past the end of the TODA.
     expect(said(beside.dataNotes, 'obstacle-beside-strip')).toEqual({ obstacle: 'pines', halfWidth_m: 69 });
+  });
+
+  it('has the least half-width before the end of the TODA, and an offset of nothing is none', () => {
+    // 855 m out, within 900 m: 5.2 + 60 m. 80.7 m are at least 80.
+    const within = takeoff('takeoff-10', {
+      'runway.obstacles.0.lateralOffset': { value: 80.7, unit: 'm' },
+      'runway.ends.0.declaredDistances.TODA.value': 900,
+    });
+    expect(said(within.dataNotes, 'obstacle-beside')).toEqual({ obstacle: 'pines', offset_m: 80 });
+    expect(said(within.dataNotes, 'obstacle-beside-strip')).toEqual({ obstacle: 'pines', halfWidth_m: 66 });
+    const onLine = takeoff('takeoff-10', { 'runway.obstacles.0.lateralOffset': { value: 0, unit: 'm' } });
+    expect(codes(onLine.dataNotes)).not.toContain('obstacle-beside');
+    expect(codes(takeoff('takeoff-28', { 'runway.obstacles': undefined }).dataNotes)).not.toContain('obstacle-beside');
   });
 
   it('has no half-width without a wingspan, and no note without an offset', () => {
