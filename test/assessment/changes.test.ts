@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Changes, prepareLanding, prepareTakeoff } from '../../src/assessment/index.ts';
-import { landing, landingRequest, takeoff, takeoffRequest } from './scenario.ts';
+import { type Changes as Edits, landing, landingRequest, takeoff, takeoffRequest } from './scenario.ts';
 
 const day = {
   from_deg: 190,
@@ -81,5 +81,69 @@ describe('changes to a prepared assessment', () => {
       criteria: [],
       refused: { parameter },
     });
+  });
+});
+
+describe('a prepared assessment', () => {
+  const soft = { 'runway.surface': { kind: 'grass', condition: 'dry', length: 'up to 20 cm', ground: 'soft' } };
+  const lighterSlower = {
+    'performanceData.landing.0.approachSpeed': {
+      axes: [{ quantity: 'mass', unit: 'kg', values: [850, 1050] }],
+      unit: 'kias',
+      cells: [52, 57],
+    },
+  };
+  const densityAxis = (cells: readonly number[]) => ({
+    axes: [{ quantity: 'densityAltitude', unit: 'ftDA', values: [0, 4000] }],
+    unit: 'm',
+    cells,
+  });
+  const alongDensity = {
+    'performanceData.takeoff.0.distance': densityAxis([400, 600]),
+    'performanceData.takeoff.0.groundRoll': densityAxis([200, 300]),
+    'performanceData.takeoff.0.associatedConditions.mass': { value: 1050, unit: 'kg' },
+  };
+
+  const whole = (name: string, edits: Edits) =>
+    name.startsWith('takeoff') ? takeoff(name, edits).criteria : landing(name, edits).criteria;
+  const ready = (name: string, edits: Edits) => {
+    const read = name.startsWith('takeoff')
+      ? prepareTakeoff(takeoffRequest(name, edits))
+      : prepareLanding(landingRequest(name, edits));
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    return read.value;
+  };
+
+  it.each<[string, string, Edits]>([
+    ['an obstacle ahead', 'takeoff-10', {}],
+    ['no safety factor', 'takeoff-10', { safetyFactor: 'none' }],
+    ['a speed addition', 'takeoff-28', { liftOffSpeedAddition: { value: 4, unit: 'kt' } }],
+    ['a virtual temperature', 'takeoff-28', { 'policies.humidity': 'virtual temperature' }],
+    ['tables along the density altitude', 'takeoff-28', alongDensity],
+    [
+      'tables along the density altitude of humid air',
+      'takeoff-28',
+      { ...alongDensity, 'policies.humidity': 'virtual temperature' },
+    ],
+    ['first principles', 'takeoff-28', { ...soft, 'policies.firstPrinciples': 'more adverse' }],
+    ['first principles and obstacles', 'takeoff-10', { ...soft, 'policies.firstPrinciples': 'more adverse' }],
+    ['obstacles before the threshold', 'landing-28', {}],
+    ['an approach speed for each mass', 'landing-10', lighterSlower],
+    ['excess height', 'landing-10', { excessHeight: { value: 20, unit: 'ftHeight' } }],
+  ])('compares as the whole one does, at each mass: %s', (_what, name, edits) => {
+    const one = ready(name, edits);
+    for (const mass_kg of [880, 1000, 940]) {
+      const { criteria } = one.compare(day, { mass_kg });
+      expect(criteria.map(({ id, verdict, value, margin }) => [id, verdict, value, margin])).toEqual(
+        whole(name, { ...edits, mass: { value: mass_kg, unit: 'kg' } }).map((each) => [
+          each.id,
+          each.verdict,
+          ...(each.verdict === 'undetermined'
+            ? [each.atLeast?.value, undefined]
+            : [each.value.value, each.margin.value]),
+        ]),
+      );
+      expect(one.compareDistance(day, { mass_kg })).toEqual(criteria.find(({ id }) => id.endsWith('-distance')));
+    }
   });
 });
