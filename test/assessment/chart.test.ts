@@ -23,18 +23,18 @@ const calm = {
 };
 
 describe('a take-off read from a chart', () => {
-  const assessment = takeoff('takeoff-28', calm);
+  const assess = () => takeoff('takeoff-28', calm);
 
   it('follows the guide lines: 442 and 504 m at 10 and 30 °C, 0.925 of it at 850 kg, 0.56 of that on the ground', () => {
-    expect(totals(assessment)['manual']).toBeCloseTo(473 * 0.925, 0);
-    const roll = [...assessment.trace]
+    expect(totals(assess())['manual']).toBeCloseTo(473 * 0.925, 0);
+    const roll = [...assess().trace]
       .reverse()
       .find((entry) => entry.kind === 'step' && entry.label.startsWith('ground roll, panel of height'));
     expect(roll?.kind === 'step' && (roll.output as number)).toBeCloseTo(473 * 0.925 * 0.56, 0);
   });
 
   it('notes one step for each panel', () => {
-    const panels = assessment.trace.flatMap((entry) =>
+    const panels = assess().trace.flatMap((entry) =>
       entry.kind === 'step' && entry.record === 'aircraft.interpolate-curves' ? [entry.label] : [],
     );
     expect(panels.filter((label) => label.startsWith('distance, '))).toEqual([
@@ -51,8 +51,8 @@ describe('a take-off read from a chart', () => {
   });
 
   it('has its break-evens within what the chart prints', () => {
-    expect(turning(assessment)).toMatchObject({ mass: 'withinThroughoutRange', tailwind: 'withinThroughoutRange' });
-    expect(assessment.breakEvens.find(({ quantity }) => quantity === 'tailwind')?.range.to.value).toBe(6);
+    expect(turning(assess())).toMatchObject({ mass: 'withinThroughoutRange', tailwind: 'withinThroughoutRange' });
+    expect(assess().breakEvens.find(({ quantity }) => quantity === 'tailwind')?.range.to.value).toBe(6);
   });
 
   it('credits the headwind of the panel by the accountability', () => {
@@ -60,6 +60,14 @@ describe('a take-off read from a chart', () => {
     const inWind = takeoff('takeoff-28', { ...calm, 'weather.wind': wind });
     // Half of 20 kt, half way to the 0.76 drawn at 20 kt.
     expect((totals(inWind)['wind'] as number) / (totals(inWind)['manual'] as number)).toBeCloseTo(0.88, 3);
+  });
+
+  it('is read at the favourable edge of a scale, and says so', () => {
+    const cold = takeoff('takeoff-28', { ...calm, 'weather.temperature': { value: -30, unit: 'degC' } });
+    const edges = cold.trace.flatMap((entry) =>
+      entry.kind === 'decision' && entry.code === 'read-at-edge' ? [entry.parameters] : [],
+    );
+    expect(edges).toContainEqual({ table: 'distance', quantity: 'temperature', given: -30, edge: -10, unit: 'degC' });
   });
 
   it('has no figure off the chart, and says on which scale', () => {
@@ -75,7 +83,7 @@ describe('a take-off read from a chart', () => {
 
   it('is the same from a document read as JSON', () => {
     expect(takeoff('takeoff-28', { ...calm, performanceData: JSON.parse(JSON.stringify(chartData)) })).toEqual(
-      assessment,
+      assess(),
     );
     expect(example('takeoff-28', calm)).toMatchObject({ configuration: 'takeoff' });
   });
