@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { edgeReasons, noChartReading, noReading } from '../../src/assessment/kernel/no-reading.ts';
+import { type Changes, takeoff } from './scenario.ts';
 
 const temperature = { quantity: 'temperature', unit: 'degC', values: [0, 20, 40] } as const;
 const mass = { quantity: 'mass', unit: 'lb', values: [1900, 2300] } as const;
@@ -46,5 +47,15 @@ describe('the edge that a table was read at', () => {
       { code: 'read-at-edge', parameters: { ...parameters, given: expect.closeTo(2425.085, 3), edge: 2300 } },
     ]);
     expect(edgeReasons([], { mass: 800 }, 'distance')).toEqual([]);
+  });
+});
+
+describe('the next worse printed figure', () => {
+  it('is said to be read where the request chooses it', () => {
+    const says = (changes: Changes) =>
+      takeoff('takeoff-28', changes).trace.some(
+        (entry) => entry.kind === 'decision' && entry.code === 'read-next-worse',
+      );
+    expect([says({ 'policies.betweenPrintedValues': 'next-worse' }), says({})]).toEqual([true, false]);
   });
 });
