@@ -23,6 +23,8 @@ export default defineConfig({
       'test/aircraft/{round-trip,shapes-agree}.test.ts',
     ],
     setupFiles: ['test/setup.ts'],
+    // No test leaves anything behind; the code loaded anew for each file would take longer than the tests of a mutant.
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 60_000,
   },
