@@ -144,6 +144,13 @@ describe('brakedRoll', () => {
     expect(() => brakedRoll({ ...good, liftCoefficient: ratio(2) })).toThrow(/^liftCoefficient: .*carry a load/);
   });
 
+  it('refuses a tailwind that takes the load off the wheels though the speed would not', () => {
+    // The wing lifts 2 · ½ · 1.225 · 15 · V²: 486 N at 10 kt and 11 204 N at 48 kt, of a weight of 8826 N.
+    const slow = { ...good, speed: ktas(10), liftCoefficient: ratio(2) };
+    expect(brakedRoll(slow).distance).toBeGreaterThan(5);
+    expect(() => brakedRoll({ ...slow, headwind: kt(-48) })).toThrow(/^liftCoefficient: .*carry a load/);
+  });
+
   it.each([
     ['mass', 99.9],
     ['mass', 100000.1],

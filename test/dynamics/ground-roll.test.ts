@@ -132,6 +132,15 @@ describe.each([
     expect(roll({ ...good, liftCoefficient: ratio(most - 1e-9) }).distance).toBeGreaterThan(100);
   });
 
+  it('loads the wheels on a slope with the part of the weight that is square to it', () => {
+    // A slope of 20 % has the cosine 5/√26.
+    const load_N = (900 * 9.80665 * 5) / Math.sqrt(26);
+    const most = load_N / (0.5 * 1.225 * 15 * ((52 * 1852) / 3600) ** 2);
+    const steep = { ...good, slope: percent(20), staticThrust: newtons(5000) };
+    expect(() => roll({ ...steep, liftCoefficient: ratio(most + 1e-9) })).toThrow(/^liftCoefficient: .*carry a load/);
+    expect(roll({ ...steep, liftCoefficient: ratio(most - 1e-9) }).distance).toBeGreaterThan(100);
+  });
+
   it.each([
     ['mass', 99.9],
     ['mass', 100000.1],

@@ -191,6 +191,14 @@ describe('rollRatio', () => {
     expect(() => rollRatio(bog)).toThrow(/^otherLeastFriction: .*accelerates/);
   });
 
+  it('names on a slope, too, the friction from which the other roll does not accelerate', () => {
+    // 180 m to 52 kt take (26.7511 m/s)²/360 m = 1.98784 m/s², 0.202704 g; with 0.03 for the friction the thrust is
+    // 0.232704 m g. Up 5 % it balances μ/√1.0025 + 0.05/√1.0025: μ = 0.232704 · 1.001249 − 0.05 = 0.182994.
+    const steep = { otherSlope: percent(5), otherLeastFriction: ratio(0.2), otherGreatestFriction: ratio(0.3) };
+    const detail = expect.objectContaining({ parameter: 'otherLeastFriction', max: expect.closeTo(0.182994, 5) });
+    expect(() => rollRatio({ ...same, ...steep })).toThrow(expect.objectContaining({ detail }));
+  });
+
   it('refuses what is the wrong way round, and a wind above the lift-off speed', () => {
     expect(() => rollRatio({ ...same, leastFriction: ratio(0.04) })).toThrow(/^leastFriction: .*no more than/);
     expect(() => rollRatio({ ...same, otherLeastFriction: ratio(0.04) })).toThrow(

@@ -128,6 +128,15 @@ describe('runwayOrder', () => {
     expect(at(88)?.windUsed).toBeCloseTo(10 * Math.cos((88 * Math.PI) / 180), 8);
   });
 
+  it('reckons nearly across from the runway, whichever way it lies', () => {
+    const turnedFor = (from: number) => {
+      const wind = { from: degTrue(from), speed: kt(20), gust: kt(20) };
+      return inOrder({ wind, runways: named([45]) }).runways[0]?.turnedByFiveDegrees;
+    };
+    for (const across of [135, 315]) expect(turnedFor(across)).toHaveLength(2);
+    for (const along of [45, 225]) expect(turnedFor(along)).toBeUndefined();
+  });
+
   it('turns the range with the wind', () => {
     const wind = { from: degTrue(90), speed: kt(20), gust: kt(20), range: { from: degTrue(60), to: degTrue(2) } };
     const [end] = inOrder({ wind, runways: [{ name: '36', direction: degTrue(360) }] }).runways;
