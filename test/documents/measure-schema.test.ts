@@ -50,7 +50,8 @@ describe('a quantity of a document', () => {
       ok: false,
       faults: [{ path: 'more', message: 'is not a key of this document' }],
     });
-    for (const json of [null, 500, 'ftHeight', [500, 'ftHeight'], {}])
+    const callable = Object.assign(() => 500, { value: 500, unit: 'ftHeight' });
+    for (const json of [null, 500, 'ftHeight', [500, 'ftHeight'], {}, callable])
       expect(readDocument(height, json).ok).toBe(false);
   });
 });
