@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import * as v from 'valibot';
 import { describe, expect, it } from 'vitest';
 import { finiteNumbers, measureSchema, readDocument } from '../../src/documents/index.ts';
 
@@ -41,6 +42,18 @@ describe('a quantity of a document', () => {
     expect(read).toEqual({ ok: true, value: { value: 500, unit: 'ftHeight' } });
   });
 
+  it('is looked at once for its value and once for its unit where it is right', () => {
+    const looks: PropertyKey[] = [];
+    const get = (quantity: object, key: PropertyKey) => {
+      looks.push(key);
+      return Reflect.get(quantity, key);
+    };
+    for (const [unit, ends] of Object.entries(bounds)) {
+      for (const value of ends) expect(v.is(height, new Proxy({ value, unit }, { get }))).toBe(true);
+    }
+    expect(looks).toEqual(new Array(4).fill(['value', 'unit']).flat());
+  });
+
   it('is named with its value, bounds and unit where it is refused', () => {
     expect(readDocument(height, { value: 30, unit: 'mHeight' })).toEqual({
       ok: false,
@@ -50,8 +63,12 @@ describe('a quantity of a document', () => {
       ok: false,
       faults: [{ path: 'more', message: 'is not a key of this document' }],
     });
+    expect(readDocument(height, null)).toEqual({
+      ok: false,
+      faults: [{ path: '', message: 'null is not an object' }],
+    });
     const callable = Object.assign(() => 500, { value: 500, unit: 'ftHeight' });
-    for (const json of [null, 500, 'ftHeight', [500, 'ftHeight'], {}, callable])
+    for (const json of [500, 'ftHeight', [500, 'ftHeight'], {}, callable])
       expect(readDocument(height, json).ok).toBe(false);
   });
 });

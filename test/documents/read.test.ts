@@ -116,6 +116,7 @@ describe('the size of a document', () => {
     const values = (count: number) => Object.fromEntries(Array.from({ length: count - 1 }, (_, i) => [`k${i}`, i]));
     const full = [{ path: 'k39999', message: 'the document has more than 40000 values' }];
     expect(faultsOf(any, values(40_000))).toEqual([]);
+    expect(faultsOf(any, { ...values(39_999), last: 'a text' })).toEqual([]);
     expect(faultsOf(any, values(40_001))).toEqual(full);
     expect(faultsOf(any, values(40_002))).toEqual([{ ...full[0], path: '' }]);
   });
