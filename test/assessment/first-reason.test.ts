@@ -66,6 +66,15 @@ describe('nothing is added', () => {
     expect(distance('takeoff-10', ahead).verdict).toBe('within');
   });
 
+  it('for a wind exactly abeam, which has no part along the runway', () => {
+    const abeam = takeoff('takeoff-10', {
+      'weather.wind': { source: 'METAR', from: { value: 202, unit: 'degTrue' }, speed: { value: 17, unit: 'kt' } },
+    });
+    const decided = abeam.trace.flatMap((entry) => (entry.kind === 'decision' ? [entry.code] : []));
+    expect(decided).not.toContain('headwind-used');
+    expect(decided).not.toContain('tailwind-used');
+  });
+
   it('to a landing without gusts, at a speed that is printed between two whole knots', () => {
     const between = {
       'performanceData.landing.0.approachSpeed': {

@@ -64,6 +64,17 @@ describe('the more adverse of factors and friction', () => {
     expect(codes(criterion(stuck, 'takeoff-distance').reasons)).toContain('estimate-more-adverse');
   });
 
+  it('takes a roll that ends only after five times the distance for one that does not end', () => {
+    // 0.5448 m/s² over 617 m, 0.4903 of the thrust to friction on paved: 0.0545 m/s² are left, ten times the roll and
+    // 7.8 times the distance.
+    const farther = takeoff('takeoff-28', { ...day(617, 2000, grass('over 20 cm', 'firm')), ...chosen });
+    expect(judged(farther, 'takeoff-distance').verdict).toBe('undetermined');
+    expect(codes(criterion(farther, 'takeoff-distance').reasons)).toContain('estimate-more-adverse');
+    // 0.4921 m/s² over 683 m leave 0.0018: 272 times the roll is no figure.
+    const [estimate] = takeoff('takeoff-28', day(683, 2000, grass('over 20 cm', 'firm'))).estimates;
+    expect(estimate?.code).toBe('estimate-surface-stuck');
+  });
+
   it('is the factors alone where nothing is estimated', () => {
     for (const surface of [{ kind: 'paved', condition: 'dry' }, { kind: 'snow' }]) {
       const [plain, adverse] = [{}, chosen].map((changes) =>

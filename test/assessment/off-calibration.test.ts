@@ -35,3 +35,34 @@ describe('a speed off its calibration', () => {
     ]);
   });
 });
+
+describe('a speed that is printed for the mass of the table, and not for that of the day', () => {
+  const heavy = (cells: readonly number[]) => ({
+    axes: [{ quantity: 'mass', unit: 'kg', values: [1000, 1050] }],
+    unit: 'kias',
+    cells,
+  });
+  const refuse = { 'policies.favourableEdge': 'refuse' };
+  const parameters = { quantity: 'mass', given: 940, min: 1000, max: 1050, unit: 'kg' };
+
+  it('has no price either, where no edge is read', () => {
+    const approach = { 'performanceData.landing.0.approachSpeed': heavy([55, 57]), ...refuse };
+    expect(criterion(landing('landing-10', approach), 'landing-distance').reasons).toMatchObject([
+      { code: 'off-table', parameters: { ...parameters, table: 'approach speed' } },
+    ]);
+    const single = (value: number) => ({ axes: [], unit: 'm', cells: value });
+    const liftOff = {
+      'performanceData.takeoff.0.distance': single(400),
+      'performanceData.takeoff.0.groundRoll': single(200),
+      'performanceData.takeoff.0.associatedConditions.mass': { value: 1050, unit: 'kg' },
+      'performanceData.takeoff.0.associatedConditions.pressureAltitude': { value: 4000, unit: 'ftPA' },
+      'performanceData.takeoff.0.associatedConditions.temperature': { value: 40, unit: 'degC' },
+      'performanceData.takeoff.0.liftOffSpeed': heavy([50, 51]),
+      liftOffSpeedAddition: { value: 2, unit: 'kt' },
+      ...refuse,
+    };
+    expect(criterion(takeoff('takeoff-28', liftOff), 'takeoff-distance').reasons).toMatchObject([
+      { code: 'off-table', parameters: { ...parameters, table: 'lift-off speed' } },
+    ]);
+  });
+});

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judged, landing, takeoff } from './scenario.ts';
+import { criterion, judged, landing, takeoff } from './scenario.ts';
 
 const metres = (value: number) => ({ value, unit: 'm' });
 const marks = ({ marks: found }: ReturnType<typeof takeoff> | ReturnType<typeof landing>) =>
@@ -25,6 +25,11 @@ describe('where the roll starts', () => {
     expect(inputs?.['obstacleTop']).toBeCloseTo(28 + 5.0292, 4);
     expect(inputs?.['startHeight']).toBeCloseTo(15.24 + 5.0292, 4);
     expect(judged(linedUp(), 'obstacle')).toMatchObject({ verdict: 'within', value: 10.8, limit: 9.1 });
+    // 20.269 + 0.10851 x 310.1 - 33.029 m are 68.6 ft above them; after 551.9 m, with 448.1 m left, 117.7 ft.
+    expect(criterion(linedUp(), 'obstacle').reasons[0]?.parameters).toMatchObject({
+      factored_ft: 68,
+      unfactored_ft: 117,
+    });
   });
 
   it('is what the marks count from, and their share from the painted end', () => {
