@@ -310,6 +310,9 @@ describe('the base-to-final turn refuses', () => {
     [-60, 35, 'left'],
     [-60, -60, 'left'],
     [-60, 60, 'right'],
+    // As strong as the airspeed, 42² + 56² = 70², and from behind on both tracks.
+    [-42, -56, 'left'],
+    [-42, 56, 'right'],
   ])('no wind that leaves one: %i kt and %i kt, %s', (headwind, crosswind, side) => {
     const flown = baseToFinalTurn({ ...good, headwind, crosswind, circuit: side } as never);
     for (const figure of Object.values(flown)) expect(figure).toSatisfy(Number.isFinite);
