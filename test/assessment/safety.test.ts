@@ -266,6 +266,7 @@ describe('a distance that is not known', () => {
       runFactor: 1,
     });
     expect(found.used).toEqual([]);
+    expect(found.notConfirmed).toEqual([]);
     expect(r.trace).toEqual([]);
   });
 });
