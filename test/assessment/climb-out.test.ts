@@ -214,6 +214,15 @@ describe('going around', () => {
     ]);
   });
 
+  it('has no point beyond the far end, where nobody could begin', () => {
+    const pinesAt = (beyond_m: number) => ({ 'runway.obstacles.0.beyond.value': beyond_m });
+    // (0.06352 x (830 + b) - 58.785) / (0.06352 - 0.01873) is 829 m for b = 680 m and 832 m for b = 682 m.
+    expect(latest(pinesAt(680))).toEqual(['latest-go-around-point', 829, 99]);
+    expect(latest(pinesAt(682))).toEqual(['latest-go-around-point', ['mark-go-around-throughout']]);
+    expect(latest(pinesAt(1500))).toEqual(['latest-go-around-point', ['mark-go-around-throughout']]);
+    expect(codes(landing('landing-10', pinesAt(1500)).hazards)).not.toContain('hazard-no-go-around');
+  });
+
   it('is not looked at where nothing stands ahead, or no climb is printed', () => {
     expect(latest({}, 'landing-28')).toBeUndefined();
     expect(latest({ 'runway.obstacles': undefined })).toBeUndefined();

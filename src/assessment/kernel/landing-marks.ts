@@ -53,8 +53,13 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
     );
     return from + runway.offset_m - runway.displaced_m;
   });
+  const latest_m = Math.min(...points);
+  // Beyond the far end there is no surface on which to begin, nor a place that anybody could find.
+  if (latest_m > runway.length_m - runway.displaced_m) {
+    return [...marks, none('latest-go-around-point', { code: 'mark-go-around-throughout', parameters: {} })];
+  }
   const basis: Reason = { code: 'mark-go-around-basis', parameters: {} };
-  return [...marks, { ...mark('latest-go-around-point', Math.min(...points)), reason: basis }];
+  return [...marks, { ...mark('latest-go-around-point', latest_m), reason: basis }];
 
   function touchdownMark(): Mark {
     const id = 'latest-touchdown-point';

@@ -237,6 +237,8 @@ const texts = {
   'mark-lower-bound': () => 'It would rest on a factor that says "at least": no point can be given.',
   'mark-go-around-basis': () =>
     'Holds for a climb that begins on the surface at once: add what deciding, applying power and cleaning up will take.',
+  'mark-go-around-throughout': () =>
+    'None before the far end of the runway: a climb that begins on the surface at once clears what is listed ahead from there too. Deciding, applying power and cleaning up take their distance besides.',
   'mark-aiming-basis': () =>
     'Where the path meets a surface level with the threshold; the flare carries the touchdown farther.',
   'mark-acceleration-basis': () =>
