@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { inconsistent } from '../../src/units/domain-error.ts';
 import { DomainError, demand, demandEach, demandWord, ft } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
 import { detailOf } from '../refusal.ts';
@@ -110,6 +111,16 @@ describe('demandEach', () => {
     expect(detailOf(() => demandEach('factors', 5 as never, bound))).toMatchObject({
       code: 'not-a-number',
       parameter: 'factors',
+    });
+  });
+});
+
+describe('a value that another one contradicts', () => {
+  it('is refused with what the other leaves', () => {
+    const detail = { parameter: 'gust', received: 5, unit: 'kt', min: 9, max: 200, source: 'no gust below the mean' };
+    expect(inconsistent('gust', 5, 'kt', 9, 200, 'no gust below the mean').detail).toEqual({
+      code: 'inconsistent',
+      ...detail,
     });
   });
 });

@@ -41,6 +41,9 @@ describe('rounding', () => {
     expect(roundUp(0.25, 0.1)).toBe(0.3);
     expect(roundDown(0.39, 0.1)).toBe(0.3);
     expect(Object.is(roundUp(-0.2), 0)).toBe(true);
+    expect(Object.is(roundUp(-0.02, 0.1), 0)).toBe(true);
+    // 0.3 / 0.1 is a last bit below 3.
+    expect(roundDown(0.3, 0.1)).toBe(0.3);
   });
 
   it('never favours the pilot by more than the guard, nor costs a whole step', () => {

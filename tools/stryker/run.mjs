@@ -36,7 +36,14 @@ const folders = {
     ...['no-reading', 'no-table', 'nothing-silent', 'off-calibration', 'printed-laws', 'quarry', 'roll-start'],
     ...['slope-credit', 'stairs-known', 'surface-estimate', 'table-axes', 'takeoff-marks', 'variants'],
   ),
-  'assessment/request': ofAssessment('request-faults', 'situation', 'weather-from-metar', 'north', 'faults'),
+  'assessment/request': ofAssessment(
+    'request-faults',
+    'situation',
+    'unconfirmed-factors',
+    'weather-from-metar',
+    'north',
+    'faults',
+  ),
   'assessment/result': ofAssessment('present', 'sentences', 'working', 'finished', 'steps-behind', 'wind-on-runway'),
 };
 
