@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { inconsistent } from '../../src/units/domain-error.ts';
-import { DomainError, demand, demandEach, demandWord, ft } from '../../src/units/index.ts';
+import { DomainError, demand, demandEach, demandWord, ft, inconsistent } from '../../src/units/index.ts';
 import { evenly } from '../evenly.ts';
 import { detailOf } from '../refusal.ts';
 
