@@ -220,6 +220,16 @@ describe('going around', () => {
     expect(latest(pinesAt(680))).toEqual(['latest-go-around-point', 829, 99]);
     expect(latest(pinesAt(682))).toEqual(['latest-go-around-point', ['mark-go-around-throughout']]);
     expect(latest(pinesAt(1500))).toEqual(['latest-go-around-point', ['mark-go-around-throughout']]);
+    // From a threshold 60 m in, that end is 770 m away.
+    const displaced = {
+      'runway.ends.0.displacedThreshold': { value: 60, unit: 'm' },
+      'runway.ends.0.declaredDistances': undefined,
+    };
+    expect(latest({ ...pinesAt(680), ...displaced })).toEqual(['latest-go-around-point', 769, 99]);
+    expect(latest({ ...pinesAt(682), ...displaced })).toEqual([
+      'latest-go-around-point',
+      ['mark-go-around-throughout'],
+    ]);
     expect(codes(landing('landing-10', pinesAt(1500)).hazards)).not.toContain('hazard-no-go-around');
   });
 
