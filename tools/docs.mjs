@@ -3,6 +3,7 @@
 // parse, dead links and links to other hosts.
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
+import { transformSync } from 'esbuild';
 import { withFigures } from './guide-figures.mjs';
 import { writeRegisterPages } from './register-pages.mjs';
 import { siteFaults } from './site-links.mjs';
@@ -19,6 +20,9 @@ if (status === 0) {
     const file = `site/guides/${guide}`;
     fs.writeFileSync(file, await withFigures(fs.readFileSync(file, 'utf8')));
   }
+  // Every page asks for it; its comments are for who changes it.
+  const style = 'site/assets/custom.css';
+  fs.writeFileSync(style, transformSync(fs.readFileSync(style, 'utf8'), { loader: 'css', minify: true }).code);
   await buildWorksheetPage('site');
   const faults = siteFaults('site');
   for (const fault of faults) console.error(`site/${fault}`);
