@@ -144,5 +144,6 @@ describe('the factors of a phase', () => {
     expect(listed.at(-1)).toBe(steps.safety.at(-1)?.tests.at(-1)?.id);
     expect(new Set(listed).size).toBe(listed.length);
     expect(factorsOf(landing).at(-1)).toBe(landing.safety);
+    expect(factorsOf(factorSets['part-nco'].takeoff).map(({ id }) => id)).toEqual(['part-nco-takeoff']);
   });
 });
