@@ -10,7 +10,6 @@ export interface PreparedAxis {
   readonly axis: TableAxis;
   /** The word as this library writes it: one that came out of a document is another string, slower to compare. */
   readonly quantity: AxisQuantity;
-  readonly values: readonly number[];
   readonly readingUnit: UnitWord;
   readonly isInReadingUnit: boolean;
   readonly highIsFavourable: boolean;
@@ -97,7 +96,6 @@ function prepareAxes(axes: readonly TableAxis[], mode: ReadingMode): PreparedAxe
     axes: axes.map((axis, k) => ({
       axis,
       quantity: axisQuantities.find((each) => each === axis.quantity) as AxisQuantity,
-      values: axis.values,
       readingUnit: axisFacts[axis.quantity].readingUnit,
       isInReadingUnit: axisFacts[axis.quantity].readingUnit === axis.unit,
       highIsFavourable: mode.highIsFavourable.includes(axis.quantity),

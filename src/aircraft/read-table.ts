@@ -76,7 +76,8 @@ function placeOnAxis(
   k: number,
   x: number,
 ): 'within' | 'at-edge' | 'off-edge' {
-  const { values, highIsFavourable } = axes[k] as PreparedAxis;
+  const { axis, highIsFavourable } = axes[k] as PreparedAxis;
+  const { values } = axis;
   if (Number.isNaN(x)) return 'off-edge';
   const end = values.length - 1;
   const above = firstNotBelow(values, x);
@@ -177,8 +178,8 @@ function fillCorners(table: PreparedTable, offsets: Int32Array, corners: Float64
 /** The printed cell that stands so many cells after the first; NaN for a blank or missing one. */
 function printedAt({ printed, along }: PreparedTable, offset: number): number {
   let part: Cells | undefined = printed;
-  for (const { stride, values } of along.axes) {
-    part = (part as readonly Cells[] | null | undefined)?.[Math.floor(offset / stride) % values.length];
+  for (const { stride, axis } of along.axes) {
+    part = (part as readonly Cells[] | null | undefined)?.[Math.floor(offset / stride) % axis.values.length];
   }
   return typeof part === 'number' ? part : Number.NaN;
 }
@@ -186,8 +187,8 @@ function printedAt({ printed, along }: PreparedTable, offset: number): number {
 /** Whether the figures get no better from the edge of an axis to the value next to it, so that the edge is the safe side. */
 function worsensFromEdge(table: PreparedTable, k: number): boolean {
   const { along, within, mode } = table;
-  const { values, highIsFavourable } = along.axes[k] as PreparedAxis;
-  const inner = highIsFavourable ? values.length - 2 : 1;
+  const { axis, highIsFavourable } = along.axes[k] as PreparedAxis;
+  const inner = highIsFavourable ? axis.values.length - 2 : 1;
   const beside = {
     ...along,
     lowIndex: along.lowIndex.slice().fill(inner, k, k + 1),

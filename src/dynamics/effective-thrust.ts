@@ -11,7 +11,7 @@ import {
   type Ratio,
   type TrueAirspeed,
 } from '../units/index.ts';
-import { standardGravity as g_mps2 } from './standard-gravity.ts';
+import { inclineOf, resistance_mps2 } from './incline.ts';
 
 /** Inputs of {@link effectiveThrust}. */
 export interface EffectiveThrustInputs {
@@ -67,22 +67,6 @@ export function effectiveThrust(x: EffectiveThrustInputs): Newtons {
   if (vw_kt >= vlof_kt) refuseWindAboveLiftOff(vw_kt, vlof_kt);
   const acceleration_mps2 = accelerationOfRoll_mps2(s_m, vlof_kt, vw_kt);
   return (m_kg * (acceleration_mps2 + resistance_mps2(inclineOf(slope_percent), mu))) as Newtons;
-}
-
-/** The angle of a slope by its cosine and its sine. */
-export interface Incline {
-  readonly cosine: number;
-  readonly sine: number;
-}
-
-export function inclineOf(slope_percent: number): Incline {
-  const theta_rad = Math.atan(slope_percent / 100);
-  return { cosine: Math.cos(theta_rad), sine: Math.sin(theta_rad) };
-}
-
-/** What friction and slope take off the acceleration: g (μ cos θ + sin θ). */
-export function resistance_mps2({ cosine, sine }: Incline, mu: number): number {
-  return g_mps2 * (mu * cosine + sine);
 }
 
 /** The even acceleration that ends a roll at the lift-off speed. */

@@ -10,14 +10,8 @@ import {
   type Ratio,
   type TrueAirspeed,
 } from '../units/index.ts';
-import {
-  accelerationOfRoll_mps2,
-  effectiveThrustDomain,
-  type Incline,
-  inclineOf,
-  refuseWindAboveLiftOff,
-  resistance_mps2,
-} from './effective-thrust.ts';
+import { accelerationOfRoll_mps2, effectiveThrustDomain, refuseWindAboveLiftOff } from './effective-thrust.ts';
+import { type Incline, inclineOf, resistance_mps2 } from './incline.ts';
 import { standardGravity as g_mps2 } from './standard-gravity.ts';
 
 /** Inputs of {@link rollRatio}. */

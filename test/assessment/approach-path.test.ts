@@ -9,7 +9,13 @@ const noteOf = (changes: Changes, code: string, name = 'landing-10') => said(lan
 const feet = (value: number) => ({ value, unit: 'ftHeight' });
 const metres = (value: number) => ({ value, unit: 'm' });
 const approachSpeed = 'performanceData.landing.0.approachSpeed';
-const lightOnly = { axes: [{ quantity: 'mass', unit: 'kg', values: [800, 900] }], unit: 'kias', cells: [55, 57] };
+/** Speeds printed for two masses in kg. */
+const speeds = (values: [number, number], cells: [number, number]) => ({
+  axes: [{ quantity: 'mass', unit: 'kg', values }],
+  unit: 'kias',
+  cells,
+});
+const lightOnly = speeds([800, 900], [55, 57]);
 const noGust = { 'weather.wind.gust': undefined };
 const decisions = ({ trace }: Assessment) => trace.flatMap((entry) => (entry.kind === 'decision' ? [entry.code] : []));
 
@@ -143,11 +149,7 @@ describe('an addition to the approach speed', () => {
 
   it('asks for the speed of the table, and nothing else does', () => {
     const notAt1050 = {
-      [approachSpeed]: {
-        axes: [{ quantity: 'mass', unit: 'kg', values: [850, 1000] }],
-        unit: 'kias',
-        cells: [54, 57],
-      },
+      [approachSpeed]: speeds([850, 1000], [54, 57]),
     };
     const gusting = landing('landing-10', notAt1050);
     expect(said(criterion(gusting, 'landing-distance').reasons as never, 'off-table')).toMatchObject({ given: 1050 });
@@ -173,11 +175,7 @@ describe('an addition to the approach speed', () => {
 
   it('earns nothing where it leaves the approach slower than the table', () => {
     const lighter = {
-      [approachSpeed]: {
-        axes: [{ quantity: 'mass', unit: 'kg', values: [850, 1050] }],
-        unit: 'kias',
-        cells: [49, 57],
-      },
+      [approachSpeed]: speeds([850, 1050], [49, 57]),
       'mass.value': 850,
     };
     // 49 + 5 KIAS against the 57 of 1 050 kg; with 8 kt more they are the same.

@@ -6,6 +6,15 @@ import { type Changes, codes, takeoff } from './scenario.ts';
 const table = 'performanceData.takeoff.0';
 const calm = { 'weather.wind': { source: 'METAR', from: 'variable', speed: { value: 0, unit: 'kt' } } };
 const single = (value: number) => ({ axes: [], unit: 'm', cells: value });
+/** A manual that prints one roll and one distance, for 1 050 kg at 2 000 ft and 30 °C. */
+const onlyRoll = (roll_m: number, distance_m: number) => ({
+  factorSet: 'uk-light-aeroplane-leaflet',
+  [`${table}.groundRoll`]: single(roll_m),
+  [`${table}.distance`]: single(distance_m),
+  [`${table}.associatedConditions.mass`]: { value: 1050, unit: 'kg' },
+  [`${table}.associatedConditions.pressureAltitude`]: { value: 2000, unit: 'ftPA' },
+  [`${table}.associatedConditions.temperature`]: { value: 30, unit: 'degC' },
+});
 const grass = (condition: string, length: string, ground: string) => ({ kind: 'grass', condition, length, ground });
 
 /** The names of the surface in the working; none where nothing is estimated. */
@@ -42,15 +51,7 @@ describe('an estimate of what the surface costs', () => {
   });
 
   it('is not made for a roll or a mass that no aeroplane has: 10 m and 100 kg', () => {
-    const roll = (m: number) => ({
-      ...calm,
-      factorSet: 'uk-light-aeroplane-leaflet',
-      [`${table}.groundRoll`]: single(m),
-      [`${table}.distance`]: single(400),
-      [`${table}.associatedConditions.mass`]: { value: 1050, unit: 'kg' },
-      [`${table}.associatedConditions.pressureAltitude`]: { value: 2000, unit: 'ftPA' },
-      [`${table}.associatedConditions.temperature`]: { value: 30, unit: 'degC' },
-    });
+    const roll = (m: number) => ({ ...calm, ...onlyRoll(m, 400) });
     expect(compared(roll(9))).toEqual([]);
     expect(compared(roll(10))).toHaveLength(1);
     expect(compared({ 'mass.value': 99 })).toEqual([]);
@@ -70,16 +71,8 @@ describe('an estimate of what the surface costs', () => {
   it('says that nothing moves where the friction takes all the thrust', () => {
     // 48 KIAS, 26.72 m/s true, after 800 m: 0.446 m/s², and 0.05 x 9.81 = 0.490 m/s² of friction; soft ground takes
     // 0.1 x 9.81 = 0.981 m/s² at least. After 700 m 0.510 + 0.490 m/s² are a little more.
-    const roll = (m: number) => ({
-      ...calm,
-      'runway.surface': grass('dry', 'up to 20 cm', 'soft'),
-      factorSet: 'uk-light-aeroplane-leaflet',
-      [`${table}.groundRoll`]: single(m),
-      [`${table}.distance`]: single(1000),
-      [`${table}.associatedConditions.mass`]: { value: 1050, unit: 'kg' },
-      [`${table}.associatedConditions.pressureAltitude`]: { value: 2000, unit: 'ftPA' },
-      [`${table}.associatedConditions.temperature`]: { value: 30, unit: 'degC' },
-    });
+    const soft = { ...calm, 'runway.surface': grass('dry', 'up to 20 cm', 'soft') };
+    const roll = (m: number) => ({ ...soft, ...onlyRoll(m, 1000) });
     expect(estimated(roll(800))[0]).toBe('estimate-surface-stuck');
     expect(compared(roll(800))).toEqual([]);
     expect(estimated(roll(700))[0]).toBe('estimate-surface-open');
