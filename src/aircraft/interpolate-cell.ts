@@ -1,4 +1,4 @@
-import { DomainError } from '../units/index.ts';
+import { DomainError, inconsistent } from '../units/index.ts';
 
 /** Inputs of {@link interpolateCell}; one entry of `lower`, `upper` and `at` per axis, of which a table has up to four. */
 export interface InterpolateCellInputs {
@@ -101,15 +101,7 @@ function alongThree(c: ArrayLike<number>, from: number, first: number, second: n
 
 function demandFit(parameter: string, received: number, wanted: number, source: string): void {
   if (received === wanted) return;
-  throw new DomainError({
-    code: 'inconsistent',
-    parameter,
-    received,
-    unit: 'figures',
-    min: wanted,
-    max: wanted,
-    source,
-  });
+  throw inconsistent(parameter, received, 'figures', wanted, wanted, source);
 }
 
 function outside(parameter: string, received: number, min: number, max: number): DomainError {

@@ -1,5 +1,5 @@
 import { standardPressure } from '../atmosphere/index.ts';
-import { type Bound, DomainError, type PressureAltitude } from '../units/index.ts';
+import { type Bound, inconsistent, type PressureAltitude } from '../units/index.ts';
 import { calibratedBound, equivalentBound, trueBound } from './airspeed-bounds.ts';
 
 // The laws of subsonic compressible flow that all conversions between airspeeds share, on bare numbers.
@@ -79,5 +79,5 @@ export function machBelow1OfCalibrated(vc_kt: number, delta: number): number {
 function refuseSupersonic(parameter: string, received: number, bound: Bound, limit: number): never {
   const { unit, min } = bound;
   const source = 'below Mach 1 at the pressure altitude and temperature';
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max: limit, source });
+  throw inconsistent(parameter, received, unit, min, limit, source);
 }

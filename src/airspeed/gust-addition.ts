@@ -1,4 +1,12 @@
-import { type Domain, DomainError, demand, type IndicatedAirspeed, type Knots, type Numbers } from '../units/index.ts';
+import {
+  type Domain,
+  type DomainError,
+  demand,
+  type IndicatedAirspeed,
+  inconsistent,
+  type Knots,
+  type Numbers,
+} from '../units/index.ts';
 
 /** Inputs of {@link gustIncrement}. */
 export interface GustIncrementInputs {
@@ -71,13 +79,5 @@ export function approachSpeed(x: ApproachSpeedInputs): IndicatedAirspeed {
 function gustBelowMean(mean_kt: number, gust_kt: number): DomainError {
   const { unit, max } = gustIncrementDomain.gust;
   const source = 'a gust is not below the mean speed';
-  return new DomainError({
-    code: 'inconsistent',
-    parameter: 'gust',
-    received: gust_kt,
-    unit,
-    min: mean_kt,
-    max,
-    source,
-  });
+  return inconsistent('gust', gust_kt, unit, mean_kt, max, source);
 }

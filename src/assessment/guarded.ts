@@ -1,4 +1,4 @@
-import type { Fault, ReadResult } from '../documents/index.ts';
+import { faultOfRefusal, type ReadResult } from '../documents/index.ts';
 import { DomainError } from '../units/index.ts';
 
 /**
@@ -10,7 +10,6 @@ export function guarded<T>(assess: () => T): ReadResult<T> {
     return { ok: true, value: assess() };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    const fault: Fault = { path: error.detail.parameter, message: error.message };
-    return { ok: false, faults: [fault] };
+    return { ok: false, faults: [faultOfRefusal(error)] };
   }
 }

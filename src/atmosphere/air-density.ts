@@ -1,9 +1,9 @@
 import {
   type Celsius,
   type Domain,
-  DomainError,
   demand,
   type Hectopascals,
+  inconsistent,
   type KilogramsPerCubicMetre,
   type Numbers,
   type Percent,
@@ -95,8 +95,7 @@ export function humidAirDensity(x: HumidAirDensityInputs): KilogramsPerCubicMetr
   const { pressure: p_hPa, temperature: t_degC, dewPoint: td_degC }: Numbers<HumidAirDensityInputs> = x;
   if (td_degC > t_degC) {
     const { unit, min } = humidAirDensityDomain.dewPoint;
-    const range = { unit, min, max: t_degC, source: 'a dew point is not above the temperature' };
-    throw new DomainError({ code: 'inconsistent', parameter: 'dewPoint', received: td_degC, ...range });
+    throw inconsistent('dewPoint', td_degC, unit, min, t_degC, 'a dew point is not above the temperature');
   }
   const e_hPa = vapourPressureOver_hPa(td_degC);
   const dryEquivalent_hPa = p_hPa - (1 - epsilon) * e_hPa;

@@ -1,10 +1,10 @@
 import {
   type Celsius,
   type Domain,
-  DomainError,
   demand,
   type Elevation,
   type Height,
+  inconsistent,
   type Numbers,
   roundDown,
   roundUp,
@@ -156,6 +156,6 @@ function demandAll(x: ColdTemperatureCorrectionInputs): void {
 function demandColdAir(t_degC: number, standard_degC: number): void {
   if (t_degC <= standard_degC) return;
   const { unit, min } = coldTemperatureCorrectionDomain.aerodromeTemperature;
-  const range = { unit, min, max: roundDown(standard_degC, 0.01), source: 'not warmer than standard' };
-  throw new DomainError({ code: 'inconsistent', parameter: 'aerodromeTemperature', received: t_degC, ...range });
+  const max = roundDown(standard_degC, 0.01);
+  throw inconsistent('aerodromeTemperature', t_degC, unit, min, max, 'not warmer than standard');
 }

@@ -2,8 +2,8 @@ import {
   type Celsius,
   type DensityAltitude,
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Numbers,
   type PressureAltitude,
 } from '../units/index.ts';
@@ -91,14 +91,6 @@ function demandHumidAir(x: HumidAirInputs): void {
   const { temperature, dewPoint }: Numbers<HumidAirInputs> = x;
   if (dewPoint > temperature) {
     const { unit, min } = humidAirDomain.dewPoint;
-    throw new DomainError({
-      code: 'inconsistent',
-      parameter: 'dewPoint',
-      received: dewPoint,
-      unit,
-      min,
-      max: temperature,
-      source: 'a dew point is not above the temperature',
-    });
+    throw inconsistent('dewPoint', dewPoint, unit, min, temperature, 'a dew point is not above the temperature');
   }
 }

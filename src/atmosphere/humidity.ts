@@ -1,4 +1,4 @@
-import { type Celsius, type Domain, DomainError, demand, type Numbers, type Percent } from '../units/index.ts';
+import { type Celsius, type Domain, demand, inconsistent, type Numbers, type Percent } from '../units/index.ts';
 import { boltonTemperature, humidAirTemperature } from './standard-atmosphere-bounds.ts';
 import { vapourPressureOver_hPa } from './vapour-pressure.ts';
 
@@ -47,9 +47,7 @@ export function relativeHumidity(x: RelativeHumidityInputs): Percent {
   const { temperature, dewPoint: td_degC }: Numbers<RelativeHumidityInputs> = x;
   if (td_degC > temperature) {
     const { unit, min } = relativeHumidityDomain.dewPoint;
-    const source = 'a dew point is not above the temperature';
-    const range = { unit, min, max: temperature, source };
-    throw new DomainError({ code: 'inconsistent', parameter: 'dewPoint', received: td_degC, ...range });
+    throw inconsistent('dewPoint', td_degC, unit, min, temperature, 'a dew point is not above the temperature');
   }
   const e_hPa = vapourPressureOver_hPa(td_degC);
   const es_hPa = vapourPressureOver_hPa(temperature);
@@ -80,8 +78,7 @@ export function dewPoint(x: DewPointInputs): Celsius {
   if (td_degC < boltonTemperature.min - 1e-9) {
     const { unit, max } = dewPointDomain.relativeHumidity;
     const driest = relativeHumidity({ temperature: x.temperature, dewPoint: boltonTemperature.min as Celsius });
-    const range = { unit, min: driest, max, source: 'dew point of -40 degC and above' };
-    throw new DomainError({ code: 'inconsistent', parameter: 'relativeHumidity', received: u_percent, ...range });
+    throw inconsistent('relativeHumidity', u_percent, unit, driest, max, 'dew point of -40 degC and above');
   }
   // The last bit must not lift the dew point of saturated air above its temperature, nor take it below the range.
   return Math.max(boltonTemperature.min, Math.min(t_degC, td_degC)) as Celsius;

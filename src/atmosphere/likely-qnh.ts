@@ -1,4 +1,11 @@
-import { DomainError, hPa, inchesOfMercuryFromHectopascals, roundDown, roundUp } from '../units/index.ts';
+import {
+  type DomainError,
+  hPa,
+  inchesOfMercuryFromHectopascals,
+  inconsistent,
+  roundDown,
+  roundUp,
+} from '../units/index.ts';
 import { altitudeOfPressure_ft, pressureLower_hPa } from './pressure-law.ts';
 import { likelyQnh } from './standard-atmosphere-bounds.ts';
 
@@ -37,6 +44,5 @@ export function demandPressureAltitudeOfLikelyQnh(pressureAltitude_ft: number, e
 
 function unlikely(parameter: string, received: number, unit: string, min: number, max: number): DomainError {
   const source = `QNH ${likelyQnh.min} hPa to ${likelyQnh.max} hPa at this elevation`;
-  const range = { min: roundUp(min, 0.01), max: roundDown(max, 0.01) };
-  return new DomainError({ code: 'inconsistent', parameter, received, unit, ...range, source });
+  return inconsistent(parameter, received, unit, roundUp(min, 0.01), roundDown(max, 0.01), source);
 }

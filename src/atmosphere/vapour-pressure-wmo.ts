@@ -1,9 +1,9 @@
 import {
   type Celsius,
   type Domain,
-  DomainError,
   demand,
   type Hectopascals,
+  inconsistent,
   type Numbers,
   type Percent,
   type Ratio,
@@ -109,7 +109,7 @@ export function relativeHumidityWmo(x: RelativeHumidityWmoInputs): Percent {
     const { unit, min } = relativeHumidityWmoDomain.mixingRatio;
     const max = (epsilon * ew_hPa) / (p_hPa - ew_hPa);
     const source = 'mixing ratio of saturated air';
-    throw new DomainError({ code: 'inconsistent', parameter: 'mixingRatio', received: r, unit, min, max, source });
+    throw inconsistent('mixingRatio', r, unit, min, max, source);
   }
   return ((100 * e_hPa) / ew_hPa) as Percent;
 }

@@ -1,5 +1,5 @@
 import type { Comparison, Verdict } from '../assessment/index.ts';
-import { DomainError, demand, demandWord, inconsistent } from '../units/index.ts';
+import { demand, demandWord, inconsistent } from '../units/index.ts';
 import { demandOutput } from './column.ts';
 
 /**
@@ -190,9 +190,4 @@ function isSame(a: Words, b: Words): boolean {
 
 function codeOf(verdict: Verdict): number {
   return verdict === 'within' ? 1 : verdict === 'outside' ? 2 : 0;
-}
-
-/** What a refusal says, in words. */
-export function inWords(detail: DomainError['detail']): string {
-  return new DomainError(detail).message;
 }

@@ -11,15 +11,15 @@ import {
   type TakeoffRequest,
   type Weather,
 } from '../assessment/index.ts';
-import type { ReadResult } from '../documents/index.ts';
-import { at, type PerRow } from './column.ts';
+import { faultOfRefusal, type ReadResult } from '../documents/index.ts';
+import { DomainError } from '../units/index.ts';
+import { at, demandKnown, type PerRow } from './column.ts';
 import {
   type Allocate,
   type ComparisonColumns,
   type CriterionId,
   demandCount,
   demandPlaces,
-  inWords,
   newComparisonColumns,
   type PlacedCriterion,
   placedCriteria,
@@ -111,18 +111,22 @@ function preparedColumns(
   const { value: comparable } = prepared;
   const { north } = comparable;
   const { criteria, refused } = comparable.compare(anyWeather);
-  if (refused !== undefined) return { ok: false, faults: [{ path: 'runway', message: inWords(refused) }] };
+  if (refused !== undefined) return { ok: false, faults: [faultOfRefusal(new DomainError(refused))] };
   const placed = placedCriteria(criteria);
   const increment_kt = unreportedGustIncrement(request);
   return {
     ok: true,
     value: {
       north,
-      columns: ({ rows, criteria: ids, allocate }) => {
+      columns: (x) => {
+        demandKnown('columns', x, ['rows', 'criteria', 'allocate']);
+        const { rows, criteria: ids, allocate } = x;
         demandCount('rows', rows, 0, Number.MAX_SAFE_INTEGER);
         return newComparisonColumns(placed, rows, ids, allocate);
       },
-      compare: ({ weather, mass, into }) => {
+      compare: (x) => {
+        demandKnown('compare', x, ['weather', 'mass', 'into']);
+        const { weather, mass, into } = x;
         const rows = rowsOfWeather(weather, north, mass);
         const columns = into ?? newComparisonColumns(placed, rows, undefined, undefined);
         const places = demandPlaces(columns, placed, rows);

@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type IndicatedAirspeed,
+  inconsistent,
   type Knots,
   type Metres,
   type Numbers,
@@ -62,11 +62,11 @@ export function accelerationCheckSpeed(x: AccelerationCheckSpeedInputs): Indicat
 
 function refuseMarkAfterLiftOff(received: number, max: number): never {
   const source = 'the mark lies before lift-off';
-  throw new DomainError({ code: 'inconsistent', parameter: 'distance', received, unit: 'm', min: 0, max, source });
+  throw inconsistent('distance', received, 'm', 0, max, source);
 }
 
 function refuseWindAboveLiftOff(received: number, max: number): never {
   const { unit, min } = accelerationCheckSpeedDomain.headwind;
   const source = 'the headwind is less than the lift-off speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit, min, max, source });
+  throw inconsistent('headwind', received, unit, min, max, source);
 }

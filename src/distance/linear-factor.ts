@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Knots,
   type Numbers,
   type Percent,
@@ -119,5 +119,5 @@ export function printedLawFactor(x: PrintedLawFactorInputs): Ratio {
 function refuseSmallFactor(parameter: string, received: number, unit: string, percentPerUnit: number): never {
   const max = (100 * (leastFactor - 1)) / percentPerUnit;
   const source = `a factor below ${leastFactor} is beyond any straight line`;
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min: 0, max, source });
+  throw inconsistent(parameter, received, unit, 0, max, source);
 }

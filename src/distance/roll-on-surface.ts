@@ -1,4 +1,4 @@
-import { type Domain, DomainError, demand, type Metres, type Numbers, type Ratio } from '../units/index.ts';
+import { type Domain, demand, inconsistent, type Metres, type Numbers, type Ratio } from '../units/index.ts';
 
 /** Inputs of {@link rollWithSurface}. */
 export interface RollWithSurfaceInputs {
@@ -40,5 +40,5 @@ export function rollWithSurface(x: RollWithSurfaceInputs): Metres {
 
 function refuseLongRoll(received: number, max: number): never {
   const source = 'the roll is part of the distance';
-  throw new DomainError({ code: 'inconsistent', parameter: 'groundRoll', received, unit: 'm', min: 0, max, source });
+  throw inconsistent('groundRoll', received, 'm', 0, max, source);
 }

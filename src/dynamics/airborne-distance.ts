@@ -1,9 +1,9 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Metres,
   type Numbers,
 } from '../units/index.ts';
@@ -95,5 +95,5 @@ export function airborneDistance(x: AirborneDistanceInputs): Metres {
 function refuseScreenAboveArc(received: number, max: number): never {
   const { unit, min } = airborneDistanceInArcDomain.screenHeight;
   const source = 'an arc rises by no more than its radius before it is upright';
-  throw new DomainError({ code: 'inconsistent', parameter: 'screenHeight', received, unit, min, max, source });
+  throw inconsistent('screenHeight', received, unit, min, max, source);
 }

@@ -1,9 +1,9 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Metres,
   type Numbers,
 } from '../units/index.ts';
@@ -52,5 +52,5 @@ export function approachDistance(x: ApproachDistanceInputs): Metres {
 function refuseFlareAboveScreen(received: number, max: number): never {
   const { unit, min } = approachDistanceDomain.flareHeight;
   const source = 'the flare begins below the screen';
-  throw new DomainError({ code: 'inconsistent', parameter: 'flareHeight', received, unit, min, max, source });
+  throw inconsistent('flareHeight', received, unit, min, max, source);
 }

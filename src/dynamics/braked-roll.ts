@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type KilogramsPerCubicMetre,
   type Knots,
@@ -135,6 +135,5 @@ function refuse(
   source: string,
 ): never {
   const { unit, min, max } = brakedRollDomain[parameter];
-  const bounds = { min: least ?? min, max: most ?? max };
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, ...bounds, source });
+  throw inconsistent(parameter, received, unit, least ?? min, most ?? max, source);
 }

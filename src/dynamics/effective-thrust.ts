@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type Knots,
   type Metres,
@@ -78,5 +78,5 @@ export function accelerationOfRoll_mps2(s_m: number, vlof_kt: number, vw_kt: num
 export function refuseWindAboveLiftOff(received: number, max: number): never {
   const { unit, min } = effectiveThrustDomain.headwind;
   const source = 'the headwind is less than the lift-off speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit, min, max, source });
+  throw inconsistent('headwind', received, unit, min, max, source);
 }

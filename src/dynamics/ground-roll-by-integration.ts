@@ -1,4 +1,4 @@
-import { DomainError, type Numbers } from '../units/index.ts';
+import { inconsistent, type Numbers } from '../units/index.ts';
 import {
   demandGroundRoll,
   demandLiftOff,
@@ -77,5 +77,5 @@ function simpson(integrand: (v: number) => number, from: number, to: number, int
 function refuseBarelyEnough(received: number, min: number): never {
   const { unit, max } = groundRollDomain.staticThrust;
   const source = 'some force is left at either end of the roll';
-  throw new DomainError({ code: 'inconsistent', parameter: 'staticThrust', received, unit, min, max, source });
+  throw inconsistent('staticThrust', received, unit, min, max, source);
 }

@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type Metres,
   type MetresPerSecondSquared,
@@ -79,5 +79,5 @@ export function groundRollShortForm(x: GroundRollShortFormInputs): Metres {
 
 function refuse(parameter: 'lift' | 'thrust', received: number, min: number, max: number, source: string): never {
   const { unit } = groundRollShortFormDomain[parameter];
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+  throw inconsistent(parameter, received, unit, min, max, source);
 }

@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type KilogramsPerCubicMetre,
   type KilogramsPerMetre,
@@ -169,13 +169,5 @@ function refuse(
   source: string,
 ): never {
   const { unit, min, max } = groundRollDomain[parameter];
-  throw new DomainError({
-    code: 'inconsistent',
-    parameter,
-    received,
-    unit,
-    min: least ?? min,
-    max: most ?? max,
-    source,
-  });
+  throw inconsistent(parameter, received, unit, least ?? min, most ?? max, source);
 }

@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Metres,
   type MetresPerSecondSquared,
   type Numbers,
@@ -67,5 +67,5 @@ export function rollFromForceTerms(x: RollFromForceTermsInputs): Metres {
 function refuseSpentForce(received: number, min: number): never {
   const { unit, max } = rollFromForceTermsDomain.speedTerm;
   const source = 'a force is left at the speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'speedTerm', received, unit, min, max, source });
+  throw inconsistent('speedTerm', received, unit, min, max, source);
 }

@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type Knots,
   type Metres,
@@ -168,5 +168,5 @@ function refuse(
   source: string,
 ): never {
   const { unit, min } = rollRatioDomain[parameter];
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+  throw inconsistent(parameter, received, unit, min, max, source);
 }

@@ -1,9 +1,9 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Metres,
   type Numbers,
   type Percent,
@@ -73,5 +73,5 @@ function refuseSteepRunway(received: number, descent: number): never {
   const { unit, min } = landingDistanceLostDomain.downslope;
   const max = 100 * (descent - leastDifference);
   const source = 'the path is steeper than the runway';
-  throw new DomainError({ code: 'inconsistent', parameter: 'downslope', received, unit, min, max, source });
+  throw inconsistent('downslope', received, unit, min, max, source);
 }

@@ -1,4 +1,4 @@
-import { type Domain, DomainError, demand, type Knots, type Numbers, type TrueAirspeed } from '../units/index.ts';
+import { type Domain, demand, inconsistent, type Knots, type Numbers, type TrueAirspeed } from '../units/index.ts';
 import { fastestClimbing_mps } from './best-climb-speeds.ts';
 import {
   demandAboveStall,
@@ -89,5 +89,5 @@ function steepestBetween(from_mps: number, to_mps: number, w_mps: number, excess
 function refuseHeadwind(received: number, max: number): never {
   const { unit, min } = bestAngleSpeedInWindDomain.headwind;
   const source = 'the speed found would be below the stall';
-  throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit, min, max, source });
+  throw inconsistent('headwind', received, unit, min, max, source);
 }

@@ -1,9 +1,9 @@
 import {
   type DensityAltitude,
   type Domain,
-  DomainError,
   demand,
   type FeetPerMinute,
+  inconsistent,
   type Numbers,
 } from '../units/index.ts';
 
@@ -122,5 +122,5 @@ export function rateAtDensityAltitude(x: RateAtDensityAltitudeInputs): FeetPerMi
 function refuseAboveCeiling(received: number, max: number): never {
   const { unit, min } = rateAtDensityAltitudeDomain.densityAltitude;
   const source = 'no climb above the absolute ceiling';
-  throw new DomainError({ code: 'inconsistent', parameter: 'densityAltitude', received, unit, min, max, source });
+  throw inconsistent('densityAltitude', received, unit, min, max, source);
 }

@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type FeetPerMinute,
+  inconsistent,
   type Knots,
   type Numbers,
   type TrueAirspeed,
@@ -64,5 +64,5 @@ function isAbove(greater: number, less: number): boolean {
 function refuse(parameter: 'speedY' | 'rateY', received: number, other: number, source: string): never {
   const { unit, max } = crossoverWindDomain[parameter];
   const min = other * (1 + leastShare);
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+  throw inconsistent(parameter, received, unit, min, max, source);
 }

@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Metres,
   type Numbers,
   type Ratio,
@@ -70,5 +70,5 @@ function refuseShallowPath(received: number, slope: number): never {
   const { unit, max } = latestPathStartDomain.gradient;
   const min = slope + leastDifference;
   const source = 'the path climbs away from the surface';
-  throw new DomainError({ code: 'inconsistent', parameter: 'gradient', received, unit, min, max, source });
+  throw inconsistent('gradient', received, unit, min, max, source);
 }

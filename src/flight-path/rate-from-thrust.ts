@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type FeetPerMinute,
+  inconsistent,
   type Numbers,
   type TrueAirspeed,
 } from '../units/index.ts';
@@ -53,5 +53,5 @@ export function rateFromThrust(x: RateFromThrustInputs): FeetPerMinute {
 function refuseBelowStall(received: number, min: number): never {
   const { unit, max } = rateFromThrustDomain.trueAirspeed;
   const source = 'the speed is not below the stall';
-  throw new DomainError({ code: 'inconsistent', parameter: 'trueAirspeed', received, unit, min, max, source });
+  throw inconsistent('trueAirspeed', received, unit, min, max, source);
 }

@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Numbers,
   type TrueAirspeed,
 } from '../units/index.ts';
@@ -49,5 +49,5 @@ export function heightForSpeedGain(x: HeightForSpeedGainInputs): HeightInMetres 
 function refuseSpeedLoss(received: number, min: number): never {
   const { unit, max } = heightForSpeedGainDomain.to;
   const source = 'the speed rises';
-  throw new DomainError({ code: 'inconsistent', parameter: 'to', received, unit, min, max, source });
+  throw inconsistent('to', received, unit, min, max, source);
 }

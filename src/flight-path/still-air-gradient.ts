@@ -1,8 +1,8 @@
 import {
   type Domain,
-  DomainError,
   demand,
   type FeetPerMinute,
+  inconsistent,
   type Numbers,
   type Ratio,
   type TrueAirspeed,
@@ -54,5 +54,5 @@ function refuseSteepPath(received: number, v_mps: number): never {
   const { unit } = stillAirGradientDomain.rateOfClimb;
   const max = (steepest * v_mps * 60) / 0.3048;
   const source = 'the rate of climb stays well below the airspeed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'rateOfClimb', received, unit, min: -max, max, source });
+  throw inconsistent('rateOfClimb', received, unit, -max, max, source);
 }

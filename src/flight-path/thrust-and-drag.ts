@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Kilograms,
   type KilogramsPerCubicMetre,
   type KilogramsPerMetre,
@@ -90,7 +90,7 @@ export function demandClimb({ t0_N, k_kgPerM, h_kgM3PerS4 }: ExcessThrust): void
 function refuseThrust(received: number, min: number): never {
   const { unit, max } = thrustAndDragDomain.staticThrust;
   const source = 'the thrust exceeds the drag at some speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'staticThrust', received, unit, min, max, source });
+  throw inconsistent('staticThrust', received, unit, min, max, source);
 }
 
 /** Refuses a speed below the stall; the stall speed is the parameter named, because it is what was given. */
@@ -103,5 +103,5 @@ function refuseBelowStall(v_mps: number, stall_mps: number): never {
   const received = (stall_mps * 3600) / 1852;
   const max = (v_mps * 3600) / 1852;
   const source = 'the speed found would be below the stall';
-  throw new DomainError({ code: 'inconsistent', parameter: 'stallSpeed', received, unit, min, max, source });
+  throw inconsistent('stallSpeed', received, unit, min, max, source);
 }

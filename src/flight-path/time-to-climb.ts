@@ -1,9 +1,9 @@
 import {
   type DensityAltitude,
   type Domain,
-  DomainError,
   demand,
   type FeetPerMinute,
+  inconsistent,
   type Minutes,
   type Numbers,
 } from '../units/index.ts';
@@ -60,5 +60,5 @@ export function timeToClimb(x: TimeToClimbInputs): Minutes {
 function refuseEnd(received: number, min: number, max: number): never {
   const { unit } = timeToClimbDomain.to;
   const source = 'the climb ends above its start and below the absolute ceiling';
-  throw new DomainError({ code: 'inconsistent', parameter: 'to', received, unit, min, max, source });
+  throw inconsistent('to', received, unit, min, max, source);
 }

@@ -1,4 +1,4 @@
-import { type Domain, DomainError, demand, type IndicatedAirspeed, type Knots, type Numbers } from '../units/index.ts';
+import { type Domain, demand, type IndicatedAirspeed, inconsistent, type Knots, type Numbers } from '../units/index.ts';
 import type { RuleOfThumb } from './rule-of-thumb.ts';
 
 /** Inputs of {@link accelerationCheckByRule}. */
@@ -75,5 +75,5 @@ export const seventyPercentRule: RuleOfThumb<AccelerationCheckInWindInputs> = {
 
 function refuseWindAboveLiftOff(received: number, max: number): never {
   const source = 'the headwind is less than the lift-off speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit: 'kt', min: -200, max, source });
+  throw inconsistent('headwind', received, 'kt', -200, max, source);
 }

@@ -1,8 +1,8 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Knots,
   type NauticalMiles,
   type Numbers,
@@ -145,5 +145,5 @@ function refuseGreater(
   max: number,
   source: string,
 ): never {
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit, min, max, source });
+  throw inconsistent(parameter, received, unit, min, max, source);
 }

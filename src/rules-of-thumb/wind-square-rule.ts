@@ -1,7 +1,7 @@
 import {
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Knots,
   type Numbers,
   type Ratio,
@@ -91,5 +91,5 @@ const accelerationLostBound = { unit: 'ratio', min: 0, max: 0.9, source: 'librar
 function refuseWindAboveLiftOff(received: number, max: number): never {
   const { unit, min } = rollFactorByWindSquareDomain.headwind;
   const source = 'no more than the lift-off speed';
-  throw new DomainError({ code: 'inconsistent', parameter: 'headwind', received, unit, min, max, source });
+  throw inconsistent('headwind', received, unit, min, max, source);
 }

@@ -82,8 +82,8 @@ function changeFaults(changes: ChangesGiven): Fault[] {
   if (unreadable.length > 0) return unreadable;
   return Object.entries(changes).flatMap(([id, change]) => {
     const path = `changes.${id}`;
-    const known: { change: Measure<UnitWord> } | undefined = plausibleChanges[id as SensitivityInputId];
-    if (known === undefined) return [{ path, message: 'is not an input of a sensitivity' }];
+    if (!Object.hasOwn(plausibleChanges, id)) return [{ path, message: 'is not an input of a sensitivity' }];
+    const known: { change: Measure<UnitWord> } = plausibleChanges[id as SensitivityInputId];
     const { value, unit } = (change ?? {}) as { value: unknown; unit: unknown };
     if (typeof value !== 'number' || !(value > 0) || !Number.isFinite(value)) {
       return [{ path: `${path}.value`, message: `${value} is not more than 0` }];

@@ -2,7 +2,7 @@ import { type LimitStatus, limitsOfUse, type Verdict } from '../assessment/index
 import type { Fault, ReadResult } from '../documents/index.ts';
 import type { Measure, UnitWord } from '../units/index.ts';
 import { type AnyRequest, assessAny } from './any-request.ts';
-import { objectFaults } from './argument-faults.ts';
+import { numberFaults, objectFaults, strayFaults, wholeFaults } from './argument-faults.ts';
 import { comparisonsOf } from './comparisons.ts';
 import { inputsOf } from './inputs/all.ts';
 import { plain, type StudyInput } from './inputs/study-input.ts';
@@ -38,7 +38,7 @@ export interface SensitivitySeries {
 /** What the series runs along. */
 export interface SeriesAlong {
   readonly input: SensitivityInputId;
-  /** The name of the obstacle, where the input belongs to one. */
+  /** The name of the obstacle, where the input belongs to one of several. */
   readonly obstacle?: string;
   /** In the unit in which the request states the input; five plausible changes to either side of today if not given. */
   readonly from?: number;
@@ -62,13 +62,19 @@ export function sensitivitySeries(request: AnyRequest, along: SeriesAlong): Read
   if (!assessed.ok) return assessed;
   const unreadable = objectFaults('along', along);
   if (unreadable.length > 0) return { ok: false, faults: unreadable };
+  const stray = strayFaults('along', along, choices);
+  if (stray.length > 0) return { ok: false, faults: stray };
   const { request: read } = assessed.value;
-  const input = inputsOf(read).find(
+  const [input, ...others] = inputsOf(read).filter(
     ({ id, obstacle }) => id === along.input && (along.obstacle === undefined || obstacle === along.obstacle),
   );
   if (input === undefined) {
     const of = along.obstacle === undefined ? '' : ` of "${along.obstacle}"`;
     return { ok: false, faults: [{ path: 'along.input', message: `this request has no ${along.input}${of}` }] };
+  }
+  if (others.length > 0) {
+    const names = [input, ...others].map(({ obstacle }) => `"${obstacle}"`).join(', ');
+    return { ok: false, faults: [{ path: 'along.obstacle', message: `one of several is needed: ${names}` }] };
   }
   const range = rangeOf(input, along);
   const faults = rangeFaults(input, range);
@@ -102,6 +108,8 @@ export function sensitivitySeries(request: AnyRequest, along: SeriesAlong): Read
   };
 }
 
+const choices: readonly (keyof SeriesAlong)[] = ['input', 'obstacle', 'from', 'to', 'points'];
+
 interface Range {
   readonly from: number;
   readonly to: number;
@@ -120,17 +128,11 @@ function rangeOf(input: StudyInput, { from, to, points = 41 }: SeriesAlong): Ran
 }
 
 function rangeFaults({ min, max, unit }: StudyInput, { from, to, points }: Range): Fault[] {
-  const faults: Fault[] = [];
-  for (const [path, value] of [
-    ['along.from', from],
-    ['along.to', to],
-  ] as const) {
-    if (!(value >= min && value <= max))
-      faults.push({ path, message: `${value} ${unit} is not within ${min} to ${max} ${unit}` });
-  }
-  if (faults.length === 0 && !(from < to))
-    faults.push({ path: 'along.to', message: `${to} ${unit} is not above ${from} ${unit}` });
-  if (!Number.isInteger(points) || points < 2 || points > 1001)
-    faults.push({ path: 'along.points', message: `${points} is not a whole number within 2 to 1001` });
-  return faults;
+  const ends = [
+    ...numberFaults('along.from', from, min, max, ` ${unit}`),
+    ...numberFaults('along.to', to, min, max, ` ${unit}`),
+  ];
+  if (ends.length === 0 && !(from < to))
+    ends.push({ path: 'along.to', message: `${to} ${unit} is not above ${from} ${unit}` });
+  return [...ends, ...wholeFaults('along.points', points, 2, 1001)];
 }

@@ -1,9 +1,9 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
   demandWord,
+  inconsistent,
   type Knots,
   type Metres,
   type Numbers,
@@ -163,5 +163,5 @@ function demandTracks(x: Numbers<TurnInWindInputs>): void {
 
 function refuseWind(parameter: 'headwind' | 'crosswind', received: number, min: number, max: number): never {
   const source = 'the wind leaves a ground speed on base leg and final';
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit: 'kt', min, max, source });
+  throw inconsistent(parameter, received, 'kt', min, max, source);
 }

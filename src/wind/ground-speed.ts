@@ -1,8 +1,9 @@
 import {
   type Domain,
-  DomainError,
+  type DomainError,
   demand,
   type GroundSpeed,
+  inconsistent,
   type Knots,
   type Numbers,
   type TrueAirspeed,
@@ -46,13 +47,5 @@ export function groundSpeed(x: GroundSpeedInputs): GroundSpeed {
 function noGroundSpeed(v_kt: number, headwind_kt: number): DomainError {
   const source = 'the headwind stays below the true airspeed';
   const { unit, min } = groundSpeedDomain.headwind;
-  return new DomainError({
-    code: 'inconsistent',
-    parameter: 'headwind',
-    received: headwind_kt,
-    unit,
-    min,
-    max: v_kt,
-    source,
-  });
+  return inconsistent('headwind', headwind_kt, unit, min, v_kt, source);
 }

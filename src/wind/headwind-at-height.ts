@@ -1,9 +1,9 @@
 import type { Citation } from '../sources/index.ts';
 import {
   type Domain,
-  DomainError,
   demand,
   type HeightInMetres,
+  inconsistent,
   type Knots,
   type Numbers,
   type Ratio,
@@ -82,5 +82,5 @@ export function headwindAtHeight(x: HeadwindAtHeightInputs): Knots {
 function refuseAboveSensor(received: number, max: number): never {
   const source = 'no headwind is credited beyond the one measured';
   const { unit, min } = headwindAtHeightDomain.height;
-  throw new DomainError({ code: 'inconsistent', parameter: 'height', received, unit, min, max, source });
+  throw inconsistent('height', received, unit, min, max, source);
 }

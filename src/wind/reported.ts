@@ -1,8 +1,9 @@
 import {
   type Bound,
   type Domain,
-  DomainError,
+  type DomainError,
   demand,
+  inconsistent,
   type Knots,
   type MagneticDirection,
   type TrueDirection,
@@ -159,13 +160,5 @@ function variableWind(speed_kt: number, gust_kt: number): ReportedWindComponents
 function gustBelowMean(speed_kt: number, gust_kt: number): DomainError {
   const source = 'a gust is not below the mean speed';
   const { unit, max } = reportedWindDomain.gust;
-  return new DomainError({
-    code: 'inconsistent',
-    parameter: 'gust',
-    received: gust_kt,
-    unit,
-    min: speed_kt,
-    max,
-    source,
-  });
+  return inconsistent('gust', gust_kt, unit, speed_kt, max, source);
 }

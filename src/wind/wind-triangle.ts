@@ -1,9 +1,9 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
   type GroundSpeed,
+  inconsistent,
   type Knots,
   type MagneticDirection,
   type Numbers,
@@ -86,5 +86,5 @@ export function onCompass(angle_deg: number): number {
 
 function refuseSpeed(received: number, min: number, source: string): never {
   const { unit, max } = windTriangleDomain.trueAirspeed;
-  throw new DomainError({ code: 'inconsistent', parameter: 'trueAirspeed', received, unit, min, max, source });
+  throw inconsistent('trueAirspeed', received, unit, min, max, source);
 }

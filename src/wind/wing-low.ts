@@ -1,8 +1,8 @@
 import {
   type Degrees,
   type Domain,
-  DomainError,
   demand,
+  inconsistent,
   type Knots,
   type Numbers,
   type Ratio,
@@ -123,11 +123,11 @@ function intoWind_deg(x: CrabAngleInputs): number {
 function refuseCrosswind(received: number, v_kt: number): never {
   const source = 'the crosswind does not exceed the true airspeed';
   const parameter = 'crosswind';
-  throw new DomainError({ code: 'inconsistent', parameter, received, unit: 'kt', min: -v_kt, max: v_kt, source });
+  throw inconsistent(parameter, received, 'kt', -v_kt, v_kt, source);
 }
 
 function refuseNoBalance(received: number, min: number): never {
   const source = 'the lift can balance the side force';
   const { unit, max } = sideslipBankDomain.liftCoefficient;
-  throw new DomainError({ code: 'inconsistent', parameter: 'liftCoefficient', received, unit, min, max, source });
+  throw inconsistent('liftCoefficient', received, unit, min, max, source);
 }

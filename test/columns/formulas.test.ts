@@ -129,6 +129,8 @@ describe('windComponentsColumns', () => {
     [{ speed: column('kt', [1]) }, 'speed.values: 1 rows is inconsistent with 2 to 2 rows'],
     [{ speed: { unit: 'kt', values: [1, 2] } }, 'speed.values: "Array" is none of "Float64Array"'],
     [{ speed: null }, 'speed.unit: "undefined"'],
+    [{ from: null }, 'from.unit: "undefined" is none of "degTrue", "degMagnetic"'],
+    [{ from: column('deg', [1, 2]), direction: column('degTrue', [1, 2]) }, 'from.unit: "deg"'],
     [{ from: degTrue(1) }, 'from, speed, direction: no column'],
     [
       { into: { headwind: column('kt', [1]), crosswind: column('kt', [1, 2]), hasFigure: new Uint8Array(2) } },
@@ -198,6 +200,18 @@ describe('densityAltitudeColumn', () => {
     expect([...values]).toEqual(
       [15, 30].map((t) => densityAltitude({ pressureAltitude: ftPA(0), temperature: degC(t) })),
     );
+  });
+
+  it('leaves no old figure in a refused row', () => {
+    const into = { densityAltitude: column('ftDA', [7, 7]), hasFigure: Uint8Array.of(1, 1) };
+    const { refused } = densityAltitudeColumn({
+      pressureAltitude: ftPA(0),
+      temperature: column('degC', [61, 15]),
+      into,
+    });
+    expect(refused.count).toBe(1);
+    expect(into.densityAltitude.values[0]).toBe(0);
+    expect([...into.hasFigure]).toEqual([0, 1]);
   });
 
   it('has nothing to say of no rows', () => {
@@ -270,6 +284,30 @@ describe('variationColumn', () => {
     expect([...result.hasFigure]).toEqual([0, 1]);
     expect(result.variation.values[0]).toBe(0);
     expect(result.refused.count).toBe(0);
+  });
+
+  it('leaves no old figure in a refused row', () => {
+    const into = {
+      variation: column('degEast', [7, 7]),
+      uncertainty: column('deg', [7, 7]),
+      zone: Uint8Array.of(1, 1),
+      hasFigure: Uint8Array.of(1, 1),
+    };
+    const latitude = column('degLatitude', [Number.NaN, 54]);
+    variationColumn({ latitude, longitude: degLongitude(-120), date: decimalYear(2026), into });
+    expect([into.variation, into.uncertainty].map(({ values }) => values[0])).toEqual([0, 0]);
+    expect([...into.zone].map((code) => variationZones[code])).toEqual(['none', 'normal']);
+    expect([...into.hasFigure]).toEqual([0, 1]);
+  });
+
+  it.each([
+    [{ latitude: column('deg', [1, 2]) }, 'latitude.unit: "deg" is none of "degLatitude"'],
+    [{ longitude: column('deg', [1, 2]) }, 'longitude.unit: "deg" is none of "degLongitude"'],
+    [{ elevation: column('ftElevation', [1, 2]) }, 'elevation.unit: "ftElevation" is none of "mElevation"'],
+    [{ date: column('day', [1, 2]) }, 'date.unit: "day" is none of "year"'],
+  ])('refuses columns in another unit: %o', (change, message) => {
+    const whole = { latitude: column('degLatitude', [1, 2]), longitude: degLongitude(4), date: decimalYear(2026) };
+    expect(() => variationColumn({ ...whole, ...change } as never)).toThrow(message);
   });
 
   it('keeps apart places that differ in one thing only', () => {

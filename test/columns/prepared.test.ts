@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import {
   type Comparison,
   type Conditions,
@@ -195,7 +195,7 @@ const hours: WeatherColumns<'degTrue'> = {
 
 describe('prepareTakeoffColumns', () => {
   let prepared: PreparedColumns;
-  beforeAll(() => {
+  beforeEach(() => {
     prepared = value(prepareTakeoffColumns(takeoffRequest('takeoff-28')));
   });
 
@@ -280,6 +280,20 @@ describe('prepareTakeoffColumns', () => {
     [{ speed: column('mps', Array(10).fill(4)) }, 'weather.speed.unit: "mps"'],
     [{ speed: column('kt', [8]) }, 'weather.speed.values: 1 rows'],
     [{ temperature: { unit: 'degC', values: new Float32Array(10) } }, 'weather.temperature.values: "Float32Array"'],
+    [{ gust: column('mps', Array(10).fill(9)) }, 'weather.gust.unit: "mps" is none of "kt"'],
+    [{ temperature: column('degF', Array(10).fill(60)) }, 'weather.temperature.unit: "degF" is none of "degC"'],
+    [{ dewPoint: column('degF', Array(10).fill(50)) }, 'weather.dewPoint.unit: "degF" is none of "degC"'],
+    [{ qnh: column('inHg', Array(10).fill(29.9)) }, 'weather.qnh.unit: "inHg" is none of "hPa"'],
+    [{ qnh: undefined, qfe: column('inHg', Array(10).fill(28)) }, 'weather.qfe.unit: "inHg" is none of "hPa"'],
+    [
+      { rangeFrom: column('degMagnetic', Array(10)), rangeTo: column('degTrue', Array(10)) },
+      'weather.rangeFrom.unit: "degMagnetic" is none of "degTrue"',
+    ],
+    [
+      { rangeFrom: column('degTrue', Array(10)), rangeTo: column('degMagnetic', Array(10)) },
+      'weather.rangeTo.unit: "degMagnetic" is none of "degTrue"',
+    ],
+    [{ gusts: column('kt', Array(10).fill(30)) }, 'weather: "gusts" is none of "from", "speed", "gust", '],
     [{ qnh: undefined }, 'weather.qnh, weather.qfe: neither'],
     [{ qfe: hPa(990) }, 'weather.qnh, weather.qfe: both'],
     [{ rangeFrom: column('degTrue', Array(10)) }, 'weather.rangeFrom, weather.rangeTo: one'],
@@ -287,8 +301,34 @@ describe('prepareTakeoffColumns', () => {
     expect(() => prepared.compare({ weather: { ...hours, ...change } as never })).toThrow(message);
   });
 
+  it('leaves nothing out for a slip of the pen', () => {
+    expect(() => prepared.compare({ weather: hours, masses: kg(900) } as never)).toThrow(
+      'compare: "masses" is none of',
+    );
+    expect(() => prepared.columns({ rows: 1, criterion: ['mass'] } as never)).toThrow(
+      'columns: "criterion" is none of',
+    );
+  });
+
+  it('refuses masses in another unit', () => {
+    const mass = column('lb', Array(10).fill(2000)) as never;
+    expect(() => prepared.compare({ weather: hours, mass })).toThrow('mass.unit: "lb" is none of "kg"');
+  });
+
   it('refuses masses of another length and columns for other results', () => {
     expect(() => prepared.compare({ weather: hours, mass: column('kg', [900]) })).toThrow('mass.values: 1 rows');
+    const [distance] = prepared.columns({ rows: 10, criteria: ['takeoff-distance'] }).criteria;
+    for (const changed of [
+      { unit: 'ft' },
+      { subject: 'landing distance' },
+      { limitStatus: 'limitation' },
+      { id: 'mass' },
+    ]) {
+      const other = { verdict: new Uint8Array(10), criteria: [{ ...distance, ...changed }] } as never;
+      expect(() => prepared.compare({ weather: hours, into: other }), JSON.stringify(changed)).toThrow(
+        'into.criteria[0]: ',
+      );
+    }
     const short = prepared.columns({ rows: 9 });
     expect(() => prepared.compare({ weather: hours, into: short })).toThrow('into.verdict: 9 rows');
     const landing = value(prepareLandingColumns(landingRequest('landing-28'))).columns({ rows: 10 });

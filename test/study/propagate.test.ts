@@ -224,6 +224,46 @@ describe('propagate', () => {
     expect(found.monteCarlo.standardDeviation).toBe(0);
   });
 
+  it('refuses what is not within its range, by its name', () => {
+    const refused = (changed: object) => () => propagate({ model: sum, quantities, ...changed });
+    for (const share of [0, 1.1, Number.NaN, '0.5']) expect(refused({ shares: [0.5, share] })).toThrow('shares[1]: ');
+    for (const reach of [0, -1, 4, Number.NaN]) expect(refused({ reach })).toThrow('reach: ');
+    for (const list of [null, 'x', {}]) expect(refused({ quantities: list })).toThrow('quantities: ');
+    const [x] = quantities;
+    expect(refused({ quantities: [x, { ...x, value: Number.NaN }] })).toThrow('quantities[1].value: NaN units');
+    expect(refused({ quantities: [null] })).toThrow('quantities[0].value: ');
+    const shaped = (distribution: unknown) => refused({ quantities: [x, { ...x, distribution }] });
+    expect(shaped(null)).toThrow('quantities[1].distribution.shape: "undefined" is none of "rectangular"');
+    expect(shaped({ shape: 'uniform' })).toThrow('quantities[1].distribution.shape: "uniform"');
+    expect(shaped({ shape: 'rectangular', from: 1, to: 0.9 })).toThrow(
+      'distribution.to: 0.9 units is not within 1 to ',
+    );
+    expect(shaped({ shape: 'lognormal', standardDeviation: 2.1 })).toThrow('distribution.standardDeviation: 2.1');
+    expect(shaped(normal(-0.1))).toThrow('distribution.standardDeviation: -0.1 units');
+  });
+
+  it('passes on no figure that is none', () => {
+    for (const result of [Number.NaN, Number.POSITIVE_INFINITY, 'far', null])
+      expect(() => propagate({ model: () => result as number, quantities })).toThrow('model: ');
+    let calls = 0;
+    const later = () => {
+      calls += 1;
+      return calls > 50 ? Number.NaN : 1;
+    };
+    expect(() => propagate({ model: later, quantities })).toThrow('model: NaN units');
+  });
+
+  it('takes the ends of its ranges', () => {
+    const shares = [1e-6, 1];
+    const wide = { shape: 'rectangular', from: 2, to: 2 } as const;
+    const found = propagate({
+      model: sum,
+      quantities: [{ ...quantities[0], distribution: wide }, quantities[1]],
+      shares,
+    });
+    expect(found.monteCarlo.coverings.map(({ share }) => share)).toEqual(shares);
+  });
+
   it('refuses a number of cases or a seed that is none', () => {
     for (const cases of [99, 1_000_001, 100.5, Number.NaN])
       expect(() => propagate({ model: sum, quantities, cases })).toThrow('cases: ');

@@ -167,7 +167,8 @@ describe('units and choices of the request', () => {
 
 describe('the axes', () => {
   it('are refused with their paths', () => {
-    expect(faults(undefined)).toEqual(['axes: one of masses and headwinds is needed']);
+    expect(faults(undefined)).toEqual(['axes: is not an object']);
+    expect(faults({ temperatures: degC(0) })).toEqual(['axes: one of masses and headwinds is needed']);
     expect(faults({ masses: kg(900), headwinds: knots(0), temperatures: degC(0) })).toHaveLength(1);
     expect(faults({ masses: [], temperatures: 3 })).toEqual([
       'axes.masses: a list of 1 to 20 entries is needed',
@@ -183,6 +184,15 @@ describe('the axes', () => {
     expect(
       faults({ masses: [...kg(900), { mass: { value: 2100, unit: 'lb' } }, null], temperatures: degC(10) }),
     ).toEqual(['axes.masses[1]: lb is not kg or lb throughout', 'axes.masses[2]: a value with its unit is needed']);
+    expect(
+      faults({ masses: [{ ...kg(900)[0], laoding: 'solo' }], temperature: degC(9), temperatures: degC(9) }),
+    ).toEqual([
+      'axes.temperature: is none of masses, headwinds, temperatures',
+      'axes.masses[0].laoding: is none of mass, loading',
+    ]);
+    expect(faults({ masses: [{ ...kg(900)[0], loading: 2 }], temperatures: degC(9) })).toEqual([
+      'axes.masses[0].loading: 2 is not a text',
+    ]);
     expect(faults({ masses: kg(20, 900), temperatures: degC(10) })[0]).toContain('axes.masses[0]: ');
     expect(faults({ headwinds: knots(120), temperatures: degC(10) })[0]).toContain('axes.headwinds[0]: ');
     expect(faults({ masses: kg(900), temperatures: degC(60) })[0]).toContain('axes.temperatures[0]: ');

@@ -200,6 +200,7 @@ describe('the changes', () => {
       temperature: { value: Number.NaN, unit: 'degC' },
       gust: { value: 3, unit: 'kg' },
       colour: { value: 1, unit: 'kt' },
+      toString: { value: 1, unit: 'kt' },
       slope: undefined,
     } as never);
     expect(!result.ok && result.faults.map(({ path }) => path)).toEqual([
@@ -208,6 +209,7 @@ describe('the changes', () => {
       'changes.temperature.value',
       'changes.gust.unit',
       'changes.colour',
+      'changes.toString',
       'changes.slope.value',
     ]);
   });
@@ -277,6 +279,22 @@ describe('sensitivitySeries', () => {
     };
     expect(faults({ input: 'excessHeight' })).toEqual(['along.input: this request has no excessHeight']);
     expect(faults({ input: 'obstacleHeight', obstacle: 'pines' })).toHaveLength(1);
+    const two = (along: object) => {
+      const [pines] = takeoffRequest('takeoff-10').runway.obstacles ?? [];
+      const request = takeoffRequest('takeoff-10', { 'runway.obstacles.1': { ...pines, name: 'barn' } });
+      return sensitivitySeries(request, along as never);
+    };
+    expect(two({ input: 'obstacleHeight' })).toEqual({
+      ok: false,
+      faults: [{ path: 'along.obstacle', message: 'one of several is needed: "pines", "barn"' }],
+    });
+    expect(two({ input: 'obstacleHeight', obstacle: 'barn' })).toMatchObject({ value: { quantity: 'height of barn' } });
+    expect(faults({ input: 'mass', pionts: 5 })).toEqual([
+      'along.pionts: is none of input, obstacle, from, to, points',
+    ]);
+    expect(faults({ input: 'mass', from: '800', to: 900 })).toEqual([
+      'along.from: "800" kg is not within 50 to 10000 kg',
+    ]);
     expect(faults({ input: 'mass', from: 1, to: 900 })).toEqual(['along.from: 1 kg is not within 50 to 10000 kg']);
     expect(faults({ input: 'mass', from: 900, to: 900 })).toEqual(['along.to: 900 kg is not above 900 kg']);
     expect(faults({ input: 'mass', points: 1 })).toEqual(['along.points: 1 is not a whole number within 2 to 1001']);

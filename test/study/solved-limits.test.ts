@@ -1,83 +1,13 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { factorSets } from '../../src/distance/index.ts';
-import type { ReadResult } from '../../src/documents/index.ts';
 import { type AnyRequest, assessAny, prepareAny, weatherOf } from '../../src/study/any-request.ts';
 import { comparisonsOf } from '../../src/study/comparisons.ts';
-import {
-  greatestCrosswind,
-  greatestSurfaceFactor,
-  greatestTailwind,
-  highestTemperature,
-  mostAdverseSurface,
-  performanceLimitedMass,
-  type SolvedLimit,
-  shortestRunway,
-  tallestObstacle,
-} from '../../src/study/index.ts';
+import { mostAdverseSurface, tallestObstacle } from '../../src/study/index.ts';
 import { inputsOf } from '../../src/study/inputs/all.ts';
-import {
-  crosswindQuestion,
-  massQuestion,
-  runwayLengthQuestion,
-  surfaceFactorQuestion,
-  tailwindQuestion,
-  temperatureQuestion,
-} from '../../src/study/questions.ts';
 import { breakEvensOn28, pressureAltitude_ft, printed, wind } from '../assessment/recompute.ts';
 import { landingRequest, takeoffRequest } from '../assessment/scenario.ts';
-import { evenly } from '../evenly.ts';
-import { aeroplanes, landingOf, lightWind, takeoffOf } from './aeroplanes.ts';
-
-function solvedOf(result: ReadResult<SolvedLimit>): SolvedLimit {
-  if (!result.ok) throw new Error(JSON.stringify(result.faults));
-  return result.value;
-}
-
-const limits = {
-  mass: { solve: performanceLimitedMass, question: massQuestion },
-  temperature: { solve: highestTemperature, question: temperatureQuestion },
-  tailwind: { solve: greatestTailwind, question: tailwindQuestion },
-  crosswind: { solve: greatestCrosswind, question: crosswindQuestion },
-  'runway length': { solve: shortestRunway, question: runwayLengthQuestion },
-  'surface factor': { solve: greatestSurfaceFactor, question: surfaceFactorQuestion },
-} as const;
-const names = Object.keys(limits) as (keyof typeof limits)[];
-
-/** The verdict of the whole, explained assessment with the input at a value. */
-function assessedAt(request: AnyRequest, name: keyof typeof limits, value: number) {
-  const assessed = assessAny(limits[name].question(request).input.at(value));
-  return assessed.ok ? assessed.value.verdict : 'undetermined';
-}
-
-/** Solving, and assessing at the solution and one step beyond it, must agree. */
-function agrees(request: AnyRequest, name: keyof typeof limits): SolvedLimit {
-  const limit = solvedOf(limits[name].solve(request));
-  const { favourable, adverse } = limits[name].question(request);
-  const towards = adverse >= favourable ? 1 : -1;
-  const at = (value: number) => assessedAt(request, name, value);
-  const { from, to } = limit.range;
-  if (limit.answer === 'value') {
-    const value = limit.value?.value as number;
-    expect(at(value), `${name} at ${value}`).toBe('within');
-    const beyond =
-      (value + limit.tolerance * towards) * towards > to.value * towards ? to.value : value + limit.tolerance * towards;
-    expect(at(Number(beyond.toPrecision(12))), `${name} beyond ${value}`).not.toBe('within');
-    expect(limit.limitedBy.length).toBeGreaterThan(0);
-    expect(limit.limitedBy.every(({ verdict }) => verdict !== 'within')).toBe(true);
-  } else if (limit.answer === 'withinThroughoutRange') {
-    for (const share of [0, 0.3, 0.7, 1]) expect(at(from.value + (to.value - from.value) * share)).toBe('within');
-    expect(limit.limitedBy).toEqual([]);
-  } else {
-    const verdicts = [0, 0.3, 0.7, 1].map((share) => at(from.value + (to.value - from.value) * share));
-    expect(verdicts).not.toContain('within');
-    if (limit.answer === 'outsideThroughoutRange') expect(new Set(verdicts)).toEqual(new Set(['outside']));
-    expect(limit.limitedBy.length).toBeGreaterThan(0);
-  }
-  expect(limit.working).toHaveLength(limit.evaluations);
-  expect(limit.limitsOfUse.length).toBeGreaterThan(0);
-  return limit;
-}
+import { landingOf, lightWind, takeoffOf } from './aeroplanes.ts';
+import { agrees, limitNames, limits, solvedOf } from './limits.ts';
 
 describe('take-off 28 of the demo', () => {
   const request = takeoffRequest('takeoff-28');
@@ -126,94 +56,6 @@ describe('take-off 28 of the demo', () => {
     const required = printed.takeoffDistance(940, pressureAltitude_ft, 26) * (1 - 0.045 * wind(292).used) * 1.2 * 1.25;
     expect(agrees(request, 'runway length').value).toEqual({ value: Math.ceil(required), unit: 'm' });
     expect(agrees(request, 'crosswind').value).toEqual({ value: 18, unit: 'kt' });
-  });
-});
-
-describe('solving and assessing at the solution agree', () => {
-  const sets = ['easa-class-b', 'uk-light-aeroplane-leaflet', 'faa-handbook', 'part-nco'] as const;
-
-  it.each(aeroplanes.flatMap((aeroplane) => sets.map((set) => [aeroplane, set] as const)))(
-    '%s under %s, take-off and landing',
-    (aeroplane, factorSet) => {
-      // On pavement, where every set has a figure; the leaflet's safety factors are second-hand, not recalled.
-      const changes = {
-        ...lightWind,
-        factorSet,
-        'runway.surface': { kind: 'paved', condition: 'dry' },
-        'runway.obstacles': [],
-      };
-      const found = [takeoffOf(aeroplane, changes), landingOf(aeroplane, changes)].flatMap((request) =>
-        names.map((name) => agrees(request, name).answer),
-      );
-      // Not the ends of the ranges alone.
-      expect(found.filter((answer) => answer === 'value').length).toBeGreaterThanOrEqual(3);
-    },
-  );
-
-  it('on grass over trees, whatever the day', () => {
-    const anyRequest = fc
-      .record({
-        which: fc.constantFrom('takeoff-28', 'takeoff-10', 'landing-10', 'landing-28'),
-        'mass.value': fc.integer({ min: 860, max: 1040 }),
-        'weather.temperature.value': fc.integer({ min: 16, max: 38 }),
-        'weather.qnh.value': fc.integer({ min: 990, max: 1030 }),
-        'weather.wind.from.value': fc.integer({ min: 1, max: 36 }).map((tens) => tens * 10),
-        'runway.length.value': fc.constantFrom(830, 1000),
-      })
-      .map(({ which, ...changes }) =>
-        which.startsWith('takeoff') ? takeoffRequest(which, changes) : landingRequest(which, changes),
-      );
-    fc.assert(
-      fc.property(anyRequest, fc.constantFrom(...names), (request, name) => {
-        agrees(request, name);
-      }),
-      { numRuns: 60 },
-    );
-  });
-});
-
-describe('monotonicity', () => {
-  const spread = evenly(0, 1);
-
-  it('everything from the favourable end to the solved value is within, and nothing beyond it', () => {
-    const requests = [takeoffRequest('takeoff-28'), landingRequest('landing-10'), takeoffOf('linnet-two', lightWind)];
-    const solved = requests.map(
-      (request) => new Map(names.map((name) => [name, solvedOf(limits[name].solve(request))])),
-    );
-    fc.assert(
-      fc.property(fc.nat(requests.length - 1), fc.constantFrom(...names), spread, (i, name, share) => {
-        const limit = solved[i]?.get(name) as SolvedLimit;
-        if (limit.value === undefined) return;
-        const { from, to } = limit.range;
-        const inside = from.value + (limit.value.value - from.value) * share;
-        const outside = limit.value.value + (to.value - limit.value.value) * share;
-        const request = requests[i] as AnyRequest;
-        expect(assessedAt(request, name, inside)).toBe('within');
-        if (Math.abs(outside - limit.value.value) >= limit.tolerance)
-          expect(assessedAt(request, name, outside)).not.toBe('within');
-      }),
-      { numRuns: 120 },
-    );
-  });
-
-  it('a heavier aeroplane takes no higher temperature, and warmer air no greater mass', () => {
-    const temperature = (kg: number) =>
-      solvedOf(highestTemperature(takeoffRequest('takeoff-28', { 'mass.value': kg }))).value?.value ?? -40;
-    const mass = (degC: number) =>
-      solvedOf(performanceLimitedMass(takeoffRequest('takeoff-28', { 'weather.temperature.value': degC }))).value
-        ?.value ?? 0;
-    fc.assert(
-      fc.property(fc.integer({ min: 941, max: 1010 }), fc.integer({ min: 1, max: 30 }), (kg, more) => {
-        expect(temperature(kg + more)).toBeLessThanOrEqual(temperature(kg));
-      }),
-      { numRuns: 15 },
-    );
-    fc.assert(
-      fc.property(fc.integer({ min: 16, max: 30 }), fc.integer({ min: 1, max: 9 }), (degC, more) => {
-        expect(mass(degC + more)).toBeLessThanOrEqual(mass(degC));
-      }),
-      { numRuns: 15 },
-    );
   });
 });
 
@@ -370,7 +212,7 @@ describe('units and faults', () => {
 
   it('gives the faults of the request', () => {
     const broken = takeoffRequest('takeoff-28', { 'mass.value': -1 });
-    for (const name of names) {
+    for (const name of limitNames) {
       const result = limits[name].solve(broken);
       expect(!result.ok && result.faults.map(({ path }) => path)).toEqual(['mass.value']);
     }

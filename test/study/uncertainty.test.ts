@@ -241,6 +241,7 @@ describe('the options', () => {
     const result = uncertainty(takeoffRequest('takeoff-28', { 'mass.value': -1 }), {
       cases: 10,
       seed: 0.5,
+      casess: 10,
       share: 1,
       distance: 'both',
       inputs: {
@@ -255,16 +256,17 @@ describe('the options', () => {
     } as never);
     expect(!result.ok && result.faults.map(({ path, message }) => `${path}: ${message}`)).toEqual([
       expect.stringContaining('mass.value: '),
+      'options.casess: is none of inputs, cases, seed, share, distance',
       'options.cases: 10 is not a whole number within 100 to 1000000',
       'options.seed: 0.5 is not a whole number within -2147483648 to 2147483647',
       'options.share: 1 is not within 0.5 to 0.999',
       'options.distance: "both" is not unfactored or factored',
-      'options.inputs.mass: "triangular" is not rectangular, normal or lognormal',
-      'options.inputs.gust: standardDeviation: -1 is not within 0 to 1000000',
-      'options.inputs.technique: standardDeviation: 3 is not within 0 to 2',
-      'options.inputs.temperature: a rectangular distribution from 1 to -1: two numbers in order are needed',
-      'options.inputs.pressure: a rectangular distribution from NaN to 1: two numbers in order are needed',
-      'options.inputs.windSpeed: "undefined" is not rectangular, normal or lognormal',
+      'options.inputs.mass.shape: "triangular" is none of "rectangular", "normal", "lognormal" (how a quantity may differ)',
+      'options.inputs.gust.standardDeviation: -1 units is not within 0 to 1000000 units (library range)',
+      'options.inputs.technique.standardDeviation: 3 of the logarithm is not within 0 to 2 of the logarithm (library range)',
+      'options.inputs.temperature.to: -1 units is not within 1 to 1000000 units (not below where it begins)',
+      'options.inputs.pressure.from: NaN units is not within -1000000 to 1000000 units (library range)',
+      'options.inputs.windSpeed.shape: "undefined" is none of "rectangular", "normal", "lognormal" (how a quantity may differ)',
       'options.inputs.colour: is not an uncertain input',
     ]);
   });

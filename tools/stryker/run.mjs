@@ -45,6 +45,8 @@ const folders = {
     'faults',
   ),
   'assessment/result': ofAssessment('present', 'sentences', 'working', 'finished', 'steps-behind', 'wind-on-runway'),
+  study: ['test/study'],
+  columns: ['test/columns'],
 };
 
 /** Where the verdict of each criterion is made. */

@@ -1,6 +1,7 @@
 import type { Fault } from '../../documents/index.ts';
 import { formatNumber, type Measure } from '../../units/index.ts';
 import type { AnyRequest } from '../any-request.ts';
+import { objectFaults, strayFaults } from '../argument-faults.ts';
 import { alongRunway } from '../inputs/wind.ts';
 import { inWords } from '../words.ts';
 
@@ -50,17 +51,36 @@ function alongInWords(headwind_kt: number): string {
 
 /** Rows and columns in order, none empty, one kind of row. */
 export function axisFaults(axes: RunwayDistanceAxes): Fault[] {
-  const { masses, headwinds, temperatures } = (axes ?? {}) as Partial<RunwayDistanceAxes>;
+  const unreadable = objectFaults('axes', axes);
+  if (unreadable.length > 0) return unreadable;
+  const { masses, headwinds, temperatures } = axes;
   if ((masses === undefined) === (headwinds === undefined))
     return [{ path: 'axes', message: 'one of masses and headwinds is needed' }];
   return [
-    ...(masses === undefined ? [] : listFaults('axes.masses', masses, ({ mass }) => mass, ['kg', 'lb'], 1)),
-    ...(headwinds === undefined ? [] : listFaults('axes.headwinds', headwinds, (each) => each, ['kt'], -1)),
-    ...listFaults('axes.temperatures', temperatures ?? [], (each) => each, ['degC'], 1),
+    ...strayFaults('axes', axes, ['masses', 'headwinds', 'temperatures']),
+    ...(masses === undefined ? [] : loadingFaults(masses)),
+    ...(masses === undefined ? [] : axisListFaults('axes.masses', masses, ({ mass }) => mass, ['kg', 'lb'], 1)),
+    ...(headwinds === undefined ? [] : axisListFaults('axes.headwinds', headwinds, (each) => each, ['kt'], -1)),
+    ...axisListFaults('axes.temperatures', temperatures, (each) => each, ['degC'], 1),
   ];
 }
 
-function listFaults<T>(
+/** What is no list, and what is no object in it, is refused with its measures. */
+function loadingFaults(masses: NonNullable<RunwayDistanceAxes['masses']>): Fault[] {
+  if (!Array.isArray(masses)) return [];
+  return masses.flatMap((each: unknown, i) => {
+    const path = `axes.masses[${i}]`;
+    if (objectFaults(path, each).length > 0) return [];
+    const { loading } = each as { loading?: unknown };
+    const isText = loading === undefined || typeof loading === 'string';
+    return [
+      ...strayFaults(path, each as object, ['mass', 'loading']),
+      ...(isText ? [] : [{ path: `${path}.loading`, message: `${loading} is not a text` }]),
+    ];
+  });
+}
+
+function axisListFaults<T>(
   path: string,
   list: readonly T[],
   measureOf: (each: T) => Measure | undefined,

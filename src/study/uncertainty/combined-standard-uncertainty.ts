@@ -1,4 +1,4 @@
-import { type Bound, DomainError, demandEach } from '../../units/index.ts';
+import { type Bound, demandEach, inconsistent } from '../../units/index.ts';
 
 /** Inputs of {@link combinedStandardUncertainty}; one entry of each list per input quantity. */
 export interface CombinedStandardUncertaintyInputs {
@@ -30,15 +30,14 @@ export function combinedStandardUncertainty(x: CombinedStandardUncertaintyInputs
   demandEach('standardUncertainties', standardUncertainties, uncertaintyBound);
   const wanted = sensitivityCoefficients.length;
   if (standardUncertainties.length !== wanted) {
-    throw new DomainError({
-      code: 'inconsistent',
-      parameter: 'standardUncertainties',
-      received: standardUncertainties.length,
-      unit: 'entries',
-      min: wanted,
-      max: wanted,
-      source: 'one for each coefficient',
-    });
+    throw inconsistent(
+      'standardUncertainties',
+      standardUncertainties.length,
+      'entries',
+      wanted,
+      wanted,
+      'one for each coefficient',
+    );
   }
   let sum = 0;
   for (let i = 0; i < wanted; i += 1) {

@@ -1,3 +1,4 @@
+import { demand, demandWord } from '../../units/index.ts';
 import { lognormalMoments } from './lognormal-moments.ts';
 import { normalDeviate } from './normal-deviate.ts';
 import type { RandomStream } from './random-stream.ts';
@@ -35,17 +36,22 @@ export function draw(value: number, distribution: Distribution, next: RandomStre
   return distribution.shape === 'normal' ? value + deviate : value * Math.exp(deviate);
 }
 
-/** What is wrong with a distribution that a caller gives. */
-export function distributionFault(distribution: unknown): string | undefined {
-  const given = (distribution ?? {}) as Partial<Record<string, unknown>>;
-  const isNumber = (value: unknown) => typeof value === 'number' && Math.abs(value) <= 1e6;
-  const { shape, from, to, standardDeviation: deviation } = given;
-  if (shape === 'rectangular') {
-    const fits = isNumber(from) && isNumber(to) && (from as number) <= (to as number);
-    return fits ? undefined : `a rectangular distribution from ${from} to ${to}: two numbers in order are needed`;
+const shapes = ['rectangular', 'normal', 'lognormal'];
+const difference = { unit: 'units', min: -1e6, max: 1e6, source: 'library range' };
+const deviation = { unit: 'units', min: 0, max: 1e6, source: 'library range' };
+const logarithmDeviation = { unit: 'of the logarithm', min: 0, max: 2, source: 'library range' };
+
+/** Refuses what is no distribution, by the name of its part; the units are those of the quantity. */
+export function demandDistribution(parameter: string, distribution: Distribution): void {
+  // What is no object at all has no shape.
+  const shape = distribution?.shape;
+  demandWord(`${parameter}.shape`, shape, shapes, 'how a quantity may differ');
+  if (distribution.shape === 'rectangular') {
+    const { from, to } = distribution;
+    demand(`${parameter}.from`, from, difference);
+    demand(`${parameter}.to`, to, { ...difference, min: from, source: 'not below where it begins' });
+  } else {
+    const bound = shape === 'lognormal' ? logarithmDeviation : deviation;
+    demand(`${parameter}.standardDeviation`, distribution.standardDeviation, bound);
   }
-  const most = shape === 'lognormal' ? 2 : 1e6;
-  if (shape !== 'normal' && shape !== 'lognormal') return `"${shape}" is not rectangular, normal or lognormal`;
-  const fits = typeof deviation === 'number' && deviation >= 0 && deviation <= most;
-  return fits ? undefined : `standardDeviation: ${deviation} is not within 0 to ${most}`;
 }

@@ -1,5 +1,6 @@
+import { type Bound, demand, demandEach, inconsistent } from '../../units/index.ts';
 import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts';
-import { type Distribution, draw, meanOf, standardUncertaintyOf } from './distribution.ts';
+import { type Distribution, demandDistribution, draw, meanOf, standardUncertaintyOf } from './distribution.ts';
 import { randomStreams } from './random-stream.ts';
 
 /** An input quantity of a model: what it is stated as, and how it may differ. */
@@ -12,8 +13,8 @@ export interface UncertainQuantity {
 /** Inputs of {@link propagate}. */
 export interface PropagateInputs {
   /**
-   * The result for values of the input quantities, in their order; undefined where there is none. The list is used again
-   * for the next case.
+   * The result for values of the input quantities, in their order, within ±10¹²; undefined where there is none. The list
+   * is used again for the next case.
    */
   readonly model: (values: ArrayLike<number>) => number | undefined;
   readonly quantities: readonly UncertainQuantity[];
@@ -21,9 +22,9 @@ export interface PropagateInputs {
   readonly cases?: number;
   /** A whole number within 32 bits; the same seed gives the same cases everywhere. 1 if not given. */
   readonly seed?: number;
-  /** Shares of the cases to be covered, each above 0 and up to 1. */
+  /** Shares of the cases to be covered, each 0.000 001 to 1; none if not given. */
   readonly shares?: readonly number[];
-  /** Half the width of each difference quotient, in standard uncertainties; 1 if not given. */
+  /** Half the width of each difference quotient, in standard uncertainties, 0.000 001 to 3; 1 if not given. */
   readonly reach?: number;
 }
 
@@ -82,7 +83,8 @@ export interface Propagation {
  *
  * @param inputs - the model, its quantities with their distributions, the number of cases, the seed and the shares.
  * @returns both results; the first order by differences of one standard uncertainty to either side.
- * @throws a RangeError naming `cases` or `seed` when they are not whole numbers within their range.
+ * @throws {@link DomainError} naming what is not within its range, or not whole where it is to be; what the model gives
+ *   back is named `model`.
  *
  * @example
  * const quantities = [{ name: 'x', value: 2, distribution: { shape: 'normal', standardDeviation: 0.5 } }] as const;
@@ -90,19 +92,50 @@ export interface Propagation {
  * found.firstOrder?.standardUncertainty ?? 0 // ≈ 1.5 ± 1e-9
  */
 export function propagate(inputs: PropagateInputs): Propagation {
-  const { cases = 10_000, seed = 1 } = inputs;
-  demandWhole('cases', cases, 100, 1_000_000);
-  demandWhole('seed', seed, -(2 ** 31), 2 ** 31 - 1);
-  const firstOrder = toFirstOrder(inputs);
-  return { ...(firstOrder === undefined ? {} : { firstOrder }), monteCarlo: byCases(inputs, cases, seed) };
+  const { quantities, cases = 10_000, seed = 1, shares = [], reach = 1 } = inputs;
+  demandWhole('cases', cases, bounds.cases);
+  demandWhole('seed', seed, bounds.seed);
+  demandEach('shares', shares, bounds.share);
+  demand('reach', reach, bounds.reach);
+  demandQuantities(quantities);
+  const model: Model = (values) => {
+    const result = inputs.model(values);
+    if (result !== undefined) demand('model', result, bounds.result);
+    return result;
+  };
+  const firstOrder = toFirstOrder(model, quantities, reach);
+  const monteCarlo = byCases(model, quantities, shares, cases, seed);
+  return { ...(firstOrder === undefined ? {} : { firstOrder }), monteCarlo };
 }
 
-function demandWhole(name: string, value: number, min: number, max: number): void {
-  if (!Number.isInteger(value) || value < min || value > max)
-    throw new RangeError(`${name}: ${value} is not a whole number within ${min} to ${max}`);
+type Model = PropagateInputs['model'];
+
+const libraryRange = { source: 'library range' };
+const bounds = {
+  cases: { unit: 'cases', min: 100, max: 1_000_000, ...libraryRange },
+  seed: { unit: 'in 32 bits', min: -(2 ** 31), max: 2 ** 31 - 1, ...libraryRange },
+  share: { unit: 'of the cases', min: 1e-6, max: 1, ...libraryRange },
+  reach: { unit: 'standard uncertainties', min: 1e-6, max: 3, ...libraryRange },
+  stated: { unit: 'units', min: -1e12, max: 1e12, ...libraryRange },
+  result: { unit: 'units', min: -1e12, max: 1e12, ...libraryRange },
+} satisfies Record<string, Bound>;
+
+function demandWhole(parameter: string, value: number, bound: Bound): void {
+  demand(parameter, value, bound);
+  if (!Number.isInteger(value))
+    throw inconsistent(parameter, value, bound.unit, bound.min, bound.max, 'a whole number');
 }
 
-function toFirstOrder({ model, quantities, reach = 1 }: PropagateInputs): FirstOrder | undefined {
+function demandQuantities(quantities: readonly UncertainQuantity[]): void {
+  if (!Array.isArray(quantities))
+    throw inconsistent('quantities', String(quantities), 'quantities', 0, 'any', 'a list of quantities');
+  for (const [i, quantity] of quantities.entries()) {
+    demand(`quantities[${i}].value`, quantity?.value, bounds.stated);
+    demandDistribution(`quantities[${i}].distribution`, quantity.distribution);
+  }
+}
+
+function toFirstOrder(model: Model, quantities: readonly UncertainQuantity[], reach: number): FirstOrder | undefined {
   const means = Float64Array.from(quantities, ({ value, distribution }) => meanOf(value, distribution));
   const value = model(means);
   if (value === undefined) return undefined;
@@ -138,7 +171,13 @@ function toFirstOrder({ model, quantities, reach = 1 }: PropagateInputs): FirstO
   };
 }
 
-function byCases({ model, quantities, shares = [] }: PropagateInputs, cases: number, seed: number): MonteCarlo {
+function byCases(
+  model: Model,
+  quantities: readonly UncertainQuantity[],
+  shares: readonly number[],
+  cases: number,
+  seed: number,
+): MonteCarlo {
   const streams = randomStreams(seed, quantities.length);
   const values = new Float64Array(quantities.length);
   const results = new Float64Array(cases);

@@ -1,12 +1,12 @@
 import { limitsOfUse, type Sentence } from '../../assessment/index.ts';
-import type { Fault, ReadResult } from '../../documents/index.ts';
-import { formatNumber, type Measure, roundUp } from '../../units/index.ts';
+import { type Fault, faultOfRefusal, type ReadResult } from '../../documents/index.ts';
+import { DomainError, formatNumber, type Measure, roundUp } from '../../units/index.ts';
 import { type AnyRequest, assessAny, isTakeoff, prepareAny } from '../any-request.ts';
-import { objectFaults } from '../argument-faults.ts';
+import { numberFaults, objectFaults, strayFaults, wholeFaults } from '../argument-faults.ts';
 import { surfaceFactorToday } from '../inputs/surface.ts';
 import { type StudySentence, studySentence } from '../sentences.ts';
 import { inWords } from '../words.ts';
-import { distributionFault } from './distribution.ts';
+import { type Distribution, demandDistribution } from './distribution.ts';
 import { type Contribution, type Propagation, propagate } from './propagate.ts';
 import { inputUncertainties, type UncertainInputId } from './uncertain-inputs.ts';
 import { distanceModel, type UncertainInput, type UncertaintiesGiven, uncertainInputsOf } from './uncertain-request.ts';
@@ -210,28 +210,32 @@ function percentInWords(share: number): string {
   return formatNumber(percent, { decimals: Math.abs(percent - Math.round(percent)) < 1e-9 ? 0 : 1 });
 }
 
+const choices: readonly (keyof UncertaintyOptions)[] = ['inputs', 'cases', 'seed', 'share', 'distance'];
+
 function optionFaults(options: UncertaintyOptions): Fault[] {
   const unreadable = objectFaults('options', options);
   if (unreadable.length > 0) return unreadable;
   const { inputs = {}, cases = 10_000, seed = 1, share = 0.95, distance } = options;
-  const faults = objectFaults('options.inputs', inputs);
-  const whole = (path: string, value: number, min: number, max: number) => {
-    if (!Number.isInteger(value) || value < min || value > max)
-      faults.push({ path, message: `${value} is not a whole number within ${min} to ${max}` });
-  };
-  whole('options.cases', cases, 100, 1_000_000);
-  whole('options.seed', seed, -(2 ** 31), 2 ** 31 - 1);
-  if (!(share >= 0.5 && share <= 0.999))
-    faults.push({ path: 'options.share', message: `${share} is not within 0.5 to 0.999` });
-  if (distance !== undefined && distance !== 'unfactored' && distance !== 'factored')
-    faults.push({ path: 'options.distance', message: `"${distance}" is not unfactored or factored` });
-  for (const [id, distribution] of Object.entries(inputs ?? {})) {
-    const path = `options.inputs.${id}`;
-    if (!Object.hasOwn(inputUncertainties, id)) faults.push({ path, message: 'is not an uncertain input' });
-    else if (distribution !== 'none') {
-      const fault = distributionFault(distribution);
-      if (fault !== undefined) faults.push({ path, message: fault });
-    }
+  const isDistance = distance === undefined || distance === 'unfactored' || distance === 'factored';
+  return [
+    ...strayFaults('options', options, choices),
+    ...objectFaults('options.inputs', inputs),
+    ...wholeFaults('options.cases', cases, 100, 1_000_000),
+    ...wholeFaults('options.seed', seed, -(2 ** 31), 2 ** 31 - 1),
+    ...numberFaults('options.share', share, 0.5, 0.999),
+    ...(isDistance ? [] : [{ path: 'options.distance', message: `"${distance}" is not unfactored or factored` }]),
+    ...Object.entries(inputs ?? {}).flatMap(([id, given]) => inputFaults(`options.inputs.${id}`, id, given)),
+  ];
+}
+
+function inputFaults(path: string, id: string, given: Distribution | 'none'): Fault[] {
+  if (!Object.hasOwn(inputUncertainties, id)) return [{ path, message: 'is not an uncertain input' }];
+  if (given === 'none') return [];
+  try {
+    demandDistribution(path, given);
+    return [];
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return [faultOfRefusal(error)];
   }
-  return faults;
 }
