@@ -16,7 +16,14 @@ import { verifyExamples } from './verify-examples.ts';
 
 /** Something about typed figures that is possible but unlikely; it points at the cell, and refuses nothing. */
 export interface Finding {
-  readonly code: 'surfaces' | 'acceleration' | 'distance-to-roll' | 'monotonic' | 'neighbours' | 'example';
+  readonly code:
+    | 'surfaces'
+    | 'acceleration'
+    | 'stall-speed'
+    | 'distance-to-roll'
+    | 'monotonic'
+    | 'neighbours'
+    | 'example';
   readonly path: string;
   readonly message: string;
 }
@@ -40,6 +47,7 @@ export function plausibilityFindings(data: PerformanceData): Finding[] {
       ...surfaceFindings(table, `takeoff[${i}]`),
       ...ratioFindings(table, `takeoff[${i}]`, usual.takeoffDistanceToRoll),
       ...accelerationFindings(data, table, `takeoff[${i}]`),
+      ...stallSpeedFindings(data, table, `takeoff[${i}]`),
       ...neighbourFindings(table.groundRoll, `takeoff[${i}].groundRoll`),
       ...neighbourFindings(table.distance, `takeoff[${i}].distance`),
       ...monotonicFindings(table.groundRoll, `takeoff[${i}].groundRoll`, 'greater'),
@@ -92,6 +100,26 @@ function accelerationFindings(data: PerformanceData, table: TakeoffData, path: s
     if (acceleration >= min && acceleration <= max) return [];
     const message = `reaching lift-off in ${Math.round(cell)} ${table.groundRoll.unit} takes ${acceleration.toFixed(2)} m/s²; ${min} to ${max} is usual: feet and metres exchanged?`;
     return [{ code: 'acceleration' as const, path: `${path}.groundRoll.${place}`, message }];
+  });
+}
+
+/**
+ * Lift-off at no more than V_S1. With flap it may be so, and a lighter aeroplane than the one that V_S1 is printed for
+ * stalls more slowly: it is pointed at for that mass and above, and refuses nothing.
+ */
+function stallSpeedFindings({ stallSpeeds }: PerformanceData, table: TakeoffData, path: string): Finding[] {
+  const liftOffAt = figureReader(table.liftOffSpeed);
+  const stated = table.associatedConditions.mass;
+  const clean = stallSpeeds.filter(({ name, speed }) => name === 'V_S1' && speed.unit === 'kias');
+  return samplesOf(table.liftOffSpeed).flatMap(({ place, point }) => {
+    const liftOff = liftOffAt(point) as number;
+    const mass_kg = point.mass ?? (stated && convert(stated.value, stated.unit, 'kg')) ?? 0;
+    return clean.flatMap(({ flap, speed, mass }) => {
+      const isLighter = mass_kg < (convert(mass.value, mass.unit, 'kg') as number) - 1e-9;
+      if (liftOff > speed.value || isLighter) return [];
+      const message = `lift-off at ${liftOff} kias is not above V_S1 ${speed.value} kias with flap ${flap}`;
+      return [{ code: 'stall-speed' as const, path: `${path}.liftOffSpeed.${place}`, message }];
+    });
   });
 }
 

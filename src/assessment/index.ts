@@ -1,9 +1,10 @@
 export { assessLanding } from './assess-landing.ts';
 export { assessTakeoff } from './assess-takeoff.ts';
+export type { Changes } from './demand-conditions.ts';
 export { type GreatestWithin, greatestWithin } from './kernel/break-even.ts';
 export type { LimitStatus, Verdict } from './kernel/criterion.ts';
 export type { TraceStep } from './kernel/step.ts';
-export { type Changes, type Comparison, type Prepared, prepareLanding, prepareTakeoff } from './prepare.ts';
+export { type Comparison, type Prepared, prepareLanding, prepareTakeoff } from './prepare.ts';
 export { type Conditions, conditionsOf } from './request/conditions.ts';
 export type { North } from './request/north.ts';
 export { type Confirmation, type Policy, policyDefaults } from './request/policies.ts';

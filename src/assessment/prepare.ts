@@ -1,7 +1,8 @@
 import type { ReadResult } from '../documents/index.ts';
-import { type Bound, DomainError, demand } from '../units/index.ts';
+import { DomainError } from '../units/index.ts';
 import { explainLanding, landingAdditionOf, landingSituationOf } from './assess-landing.ts';
 import { explainTakeoff, takeoffAdditionOf, takeoffSituationOf } from './assess-takeoff.ts';
+import { type Changes, demandChanges, demandConditions } from './demand-conditions.ts';
 import { guarded } from './guarded.ts';
 import { type Judged, overall, type Verdict } from './kernel/criterion.ts';
 import type { Overrides } from './kernel/distance-chain.ts';
@@ -37,15 +38,6 @@ export interface Comparison {
   readonly refused?: DomainError['detail'];
 }
 
-/** What may differ from the prepared request beside the weather; everything else stays. */
-export interface Changes {
-  readonly mass_kg?: number;
-  /** Instead of the factors of manual and set for the surface. */
-  readonly surfaceFactor?: number;
-  /** How much longer than the manual's figure the pilot takes; 1 where not given. */
-  readonly techniqueFactor?: number;
-}
-
 /** A situation that waits for weathers: the same computation as the full assessment, with and without its working. */
 export interface Prepared<T> {
   /** What every wind must be stated against: the north of the wind in the request, or of the runway where it has none. */
@@ -59,38 +51,6 @@ export interface Prepared<T> {
 }
 
 const unchanged: Changes = {};
-
-const source = 'bounds of a request';
-const bounds = {
-  direction: { unit: 'deg', min: 0, max: 360, source },
-  speed_kt: { unit: 'kt', min: 0, max: 100, source },
-  gust_kt: { unit: 'kt', min: 0, max: 100, source },
-  temperature_degC: { unit: 'degC', min: -40, max: 50, source },
-  qnh_hPa: { unit: 'hPa', min: 850, max: 1085, source },
-  qfe_hPa: { unit: 'hPa', min: 500, max: 1085, source },
-  mass_kg: { unit: 'kg', min: 50, max: 10_000, source },
-  surfaceFactor: { unit: 'ratio', min: 1, max: 5, source },
-  techniqueFactor: { unit: 'ratio', min: 0.5, max: 3, source },
-  northWind: { unit: 'deg', min: 1e-9, max: 360, source: '0 is reported for calm only; north is 360' },
-} satisfies Record<string, Bound>;
-
-/** The same bounds as the reader of a request holds, for figures that come straight from a program. */
-function demandConditions(conditions: Conditions, needsDewPoint: boolean): void {
-  const { from_deg, speed_kt, gust_kt, range_deg, temperature_degC, dewPoint_degC, pressure } = conditions;
-  demand('speed_kt', speed_kt, bounds.speed_kt);
-  demand('gust_kt', gust_kt, bounds.gust_kt);
-  if (from_deg !== 'variable') demand('from_deg', from_deg, speed_kt > 0 ? bounds.northWind : bounds.direction);
-  if (range_deg !== undefined) {
-    demand('range_deg.from', range_deg.from, bounds.direction);
-    demand('range_deg.to', range_deg.to, bounds.direction);
-  }
-  demand('temperature_degC', temperature_degC, bounds.temperature_degC);
-  if (needsDewPoint || dewPoint_degC !== undefined) {
-    demand('dewPoint_degC', dewPoint_degC as number, { ...bounds.temperature_degC, max: temperature_degC });
-  }
-  if (pressure !== undefined && 'qfe_hPa' in pressure) demand('qfe_hPa', pressure.qfe_hPa, bounds.qfe_hPa);
-  else demand('qnh_hPa', (pressure as { qnh_hPa: number } | undefined)?.qnh_hPa as number, bounds.qnh_hPa);
-}
 
 /**
  * Prepares a take-off for many weathers on one runway with one mass.
@@ -177,15 +137,10 @@ function overridesOf({ surfaceFactor, techniqueFactor }: Changes): Overrides {
   return { surfaceFactor, techniqueFactor };
 }
 
-function demandChanges({ mass_kg, surfaceFactor, techniqueFactor }: Changes): void {
-  if (mass_kg !== undefined) demand('mass_kg', mass_kg, bounds.mass_kg);
-  if (surfaceFactor !== undefined) demand('surfaceFactor', surfaceFactor, bounds.surfaceFactor);
-  if (techniqueFactor !== undefined) demand('techniqueFactor', techniqueFactor, bounds.techniqueFactor);
-}
-
 function comparison(conditions: Conditions, { policies }: Situation, changes: Changes, judge: Judge): Comparison {
   try {
-    demandChanges(changes);
+    // Nothing changed is the case of a sweep through weathers.
+    if (changes !== unchanged) demandChanges(changes);
     demandConditions(conditions, policies.humidity === 'virtual temperature');
     const criteria = judge(conditions, changes);
     return { verdict: overall(criteria), criteria };

@@ -17,7 +17,8 @@ function pathOf(issue: v.BaseIssue<unknown>): string {
 function messageOf(issue: v.BaseIssue<unknown>): string {
   if (issue.kind !== 'schema') return issue.message;
   if (issue.type === 'strict_object' && issue.expected === 'never') return 'is not a key of this document';
-  if (issue.received === 'undefined') return 'is missing';
+  if (issue.received === 'undefined')
+    return isGiven(issue) ? 'is undefined: a key without a value is left out' : 'is missing';
   if (issue.type === 'custom') return issue.message;
   const received = inWords(issue.received);
   const expected = issue.expected ?? 'expected';
@@ -38,4 +39,10 @@ const kinds: Readonly<Record<string, string>> = {
 /** The kinds of JSON as a reader calls them; anything else, a value or a word of the schema, as it is. */
 function inWords(kind: string): string {
   return Object.hasOwn(kinds, kind) ? (kinds[kind] as string) : kind;
+}
+
+/** Whether the key itself is there; JSON has none without a value, a program may. */
+function isGiven({ path }: v.BaseIssue<unknown>): boolean {
+  const last = path?.[path.length - 1];
+  return typeof last?.input === 'object' && last.input !== null && Object.hasOwn(last.input, last.key as PropertyKey);
 }

@@ -173,6 +173,38 @@ describe('the acceleration of a take-off', () => {
   });
 });
 
+describe('a lift-off at the stall speed of the clean wing', () => {
+  const stalls = (value: number, mass_kg: number, unit: 'kias' | 'kcas' = 'kias') =>
+    placesOf(
+      changed((d) => {
+        const clean = { name: 'V_S1', flap: '0', speed: measure(value, unit), mass: measure(mass_kg, 'kg') };
+        d.stallSpeeds.splice(1, 1, clean);
+        const axes = [
+          { quantity: 'mass', unit: 'kg', values: [700, 900] },
+          { quantity: 'pressureAltitude', unit: 'ftPA', values: [0, 4000] },
+        ];
+        const cells = [
+          [46, 46],
+          [50, 50],
+        ];
+        Object.assign(takeoffOf(d), { liftOffSpeed: { axes, unit: 'kias', cells } });
+      }),
+      'stall-speed',
+    );
+  const place = (row: number, column: number) => `takeoff[0].liftOffSpeed.cells[${row}][${column}]`;
+
+  it('is remarked on at the mass of that speed and above', () => {
+    expect(stalls(49, 900)).toEqual([]);
+    expect(stalls(50, 900)).toEqual([place(1, 0), place(1, 1)]);
+    expect(stalls(50, 901)).toEqual([]);
+    expect(stalls(46, 700)).toEqual([place(0, 0), place(0, 1)]);
+  });
+
+  it('is not held against one in calibrated speed', () => {
+    expect(stalls(60, 700, 'kcas')).toEqual([]);
+  });
+});
+
 describe('a figure beside its neighbours', () => {
   // Along pressure altitude a quarter of the way: 400 + (800 - 400) / 4 = 500, and 12 % of that are 60.
   const three = (unit: string, cells: (number | null)[], distances?: number[]) =>

@@ -28,8 +28,20 @@ describe('excess height over the threshold', () => {
 describe('the approach path', () => {
   it('aims 50 ft over the tangent past the threshold, farther by what an obstacle takes', () => {
     expect(mark(landing('landing-10'), 'aiming-point')?.at).toEqual({ value: 291, unit: 'm' });
-    // 612 m are lost over the pines: 611.4 + 290.8.
-    expect(mark(landing('landing-28'), 'aiming-point')?.at).toEqual({ value: 903, unit: 'm' });
+    // 612 m are lost over the pines; 130 m farther out 130 x 0.0524078 / (0.0524078 - 0.0187287) = 202.3 m less: 409.1 + 290.8.
+    const farther = { 'runway.obstacles.0.beyond': { value: 155, unit: 'm' } };
+    expect(mark(landing('landing-28', farther), 'aiming-point')?.at).toEqual({ value: 700, unit: 'm' });
+  });
+
+  it('aims at nothing beyond the far end of the runway', () => {
+    // 612 m are lost over the pines: 611.4 + 290.8 are 903 of 830 m.
+    const aiming = mark(landing('landing-28'), 'aiming-point');
+    expect(aiming?.at).toBeUndefined();
+    expect(aiming?.reasons.map(({ code }) => code)).toEqual(['mark-aiming-beyond']);
+    // Of 830 m: 538.3 + 290.8 m, and 539.8 + 290.8 m.
+    const beyond = (value: number) => ({ 'runway.obstacles.0.beyond': { value, unit: 'm' } });
+    expect(mark(landing('landing-28', beyond(72)), 'aiming-point')?.at).toEqual({ value: 830, unit: 'm' });
+    expect(mark(landing('landing-28', beyond(71)), 'aiming-point')?.at).toBeUndefined();
   });
 
   it('says how fast it goes down: ground speed times the tangent', () => {

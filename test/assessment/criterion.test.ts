@@ -116,7 +116,7 @@ describe('a bound of a figure', () => {
       unroundedMargin: undefined,
       atLeast: 771,
       atMost: undefined,
-      reasons: why,
+      reasons: [...why, { code: 'bound-at-least', parameters: {} }],
     });
   });
 
@@ -186,7 +186,12 @@ describe('a figure that must reach its limit', () => {
     ['no bound', 5, 'undetermined'],
   ] as const)('after a distance that is %s: %d %% against 4 %% is %s', (kind, value, verdict) => {
     const found = atLeast(gradient, value, 4, kind, why);
-    expect(found).toMatchObject({ verdict, sense: 'at least', reasons: why });
+    expect(found).toMatchObject({ verdict, sense: 'at least' });
+    const added = { 'at-least': 'bound-at-least', 'at-most': 'bound-at-most', 'no bound': 'bounds-both-ways' }[kind];
+    expect(found.reasons.map(({ code }) => code)).toEqual([
+      'obstacles-not-assessed',
+      ...(verdict === 'undetermined' ? [added] : []),
+    ]);
     expect(found.value).toBe(verdict === 'undetermined' ? undefined : value);
   });
 });

@@ -46,6 +46,38 @@ describe('the latest touchdown point', () => {
     expect(touchdown(wetGrass('very short', 'soft'))).toEqual(['mark-lower-bound']);
   });
 
+  it('is there whatever is flown over in the air', () => {
+    // Nothing lengthens the roll on dry pavement at the speed of the table: only the bits of two sums differ.
+    const plain = {
+      'runway.surface': { kind: 'paved', condition: 'dry' },
+      approachSpeedAddition: { value: 0, unit: 'kt' },
+    };
+    const without = touchdown(plain);
+    expect(without).toBeTypeOf('number');
+    for (let height = 1; height <= 49; height += 1) {
+      expect(touchdown({ ...plain, excessHeight: { value: height, unit: 'ftHeight' } }), `${height} ft`).toBe(without);
+    }
+  });
+
+  it('takes of a credit for the slope what shortens the roll, not what shortens the part in the air', () => {
+    const credit = (speed: Changes) =>
+      touchdown({
+        'runway.surface': { kind: 'paved', condition: 'dry' },
+        'performanceData.landing.0.corrections.favourableSlope': {
+          change: { value: -2, unit: 'percent' },
+          per: { value: 1, unit: 'percent' },
+          upTo: { value: 2, unit: 'percent' },
+          percentOf: 'distance',
+        },
+        'policies.favourableSlope': 'of the manual',
+        ...speed,
+      });
+    // Recomputed: 145.23 x 0.99345 = 144.28 m of roll, less 2 x 1.872867 %, is 138.87 m; the addition for half the gust
+    // increment costs 54.0 m on the ground: 830 - 192.9 m.
+    expect(credit({})).toBe(637);
+    expect(credit({ approachSpeedAddition: { value: 0, unit: 'kt' } })).toBe(Math.floor(830 - 138.87));
+  });
+
   it('stands on a figure that may be too long', () => {
     // In the wind used 383.73 x 0.99345 = 381.2 m with 145.23 x 0.99345 = 144.3 m of roll: 830 - 144.3 - 0.6 x 381.2 m.
     expect(touchdown(wetGrass('very short', 'firm'))).toBe(456);

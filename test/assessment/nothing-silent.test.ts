@@ -334,11 +334,34 @@ describe('the comparison of a prepared take-off', () => {
 
   it.each([
     ['north given as 0 with wind', { from_deg: 0 }, 'from_deg'],
-    ['no pressure', { pressure: undefined }, 'qnh_hPa'],
+    ['north given as 0 with gusts over a calm', { from_deg: 0, speed_kt: 0, gust_kt: 12 }, 'from_deg'],
+    ['no pressure', { pressure: undefined }, 'pressure'],
+    ['a pressure that is a number', { pressure: 1006 }, 'pressure'],
+    ['a pressure of nothing', { pressure: {} }, 'qnh_hPa'],
+    ['QNH and QFE together', { pressure: { qnh_hPa: 960, qfe_hPa: 1006 } }, 'pressure'],
+    ['a QFE out of bounds', { pressure: { qfe_hPa: 499 } }, 'qfe_hPa'],
+    ['no range that is null', { range_deg: null }, 'range_deg'],
+    ['a range to 0 with wind', { range_deg: { from: 180, to: 0 } }, 'range_deg.to'],
+    ['a range from 0 with wind', { range_deg: { from: 0, to: 200 } }, 'range_deg.from'],
+    ['a direction outside its range', { range_deg: { from: 200, to: 180 } }, 'from_deg'],
     ['a temperature that is no number', { temperature_degC: Number.NaN }, 'temperature_degC'],
   ])('refuses %s', (_name, change, parameter) => {
     const result = prepared.ok ? prepared.value.compare({ ...conditions, ...change } as never) : undefined;
     expect(result).toMatchObject({ verdict: 'undetermined', refused: { parameter } });
+  });
+
+  it('refuses what is no object, and a change that nobody reads', () => {
+    const compare = (weather: unknown, changes?: unknown) =>
+      prepared.ok ? prepared.value.compare(weather as never, changes as never).refused?.parameter : undefined;
+    expect([compare(null), compare(7), compare(conditions, null), compare(conditions, { mass: 1050 })]).toEqual([
+      'conditions',
+      'conditions',
+      'changes',
+      'changes',
+    ]);
+    expect(compare(conditions, {})).toBeUndefined();
+    expect(compare({ ...conditions, range_deg: { from: 190, to: 190 } })).toBeUndefined();
+    expect(compare({ ...conditions, from_deg: 0, speed_kt: 0, gust_kt: 0 })).toBeUndefined();
   });
 
   it('answers otherwise', () => {

@@ -43,6 +43,22 @@ describe('the either/or of performance class B', () => {
     expect(assess().stairs?.available.value).toBe(780);
   });
 
+  it('says which of its tests that is, and names the roll for what it is', () => {
+    const criterion = (id: string, changes?: Changes) =>
+      takeoff('quarry-takeoff-04', changes).criteria.find((each) => each.id === id);
+    expect(criterion('takeoff-distance')?.reasons[0]).toMatchObject({
+      code: 'tightest-test',
+      parameters: { factor: 1.3, against: 'ASDA' },
+      text: 'The tightest of its tests: 1.30 x the distance against the ASDA.',
+    });
+    // Against the TORA the alternative has no factor.
+    expect(criterion('takeoff-run')?.quantity).toBe('ground roll');
+    const bare = { ...declared('TODA', 700), ...declared('ASDA', 700) };
+    expect(criterion('takeoff-run', bare)?.quantity).toBe('ground roll with the safety factor');
+    expect(criterion('takeoff-distance', bare)?.reasons).toEqual([]);
+    expect(criterion('takeoff-run', { ...bare, safetyFactor: 'none' })?.quantity).toBe('ground roll');
+  });
+
   it('is outside without stopway and clearway, by 1.25 x the distance', () => {
     const bare = { ...declared('TODA', 700), ...declared('ASDA', 700) };
     expect(distance(bare)).toEqual({

@@ -35,6 +35,9 @@ describe('a weather by itself', () => {
     expect(wind({ from: trueNorth(0) })).toEqual(['wind.from']);
     expect(wind({ from: trueNorth(360) })).toEqual([]);
     expect(wind({ from: trueNorth(0), speed: figure(0, 'kt'), gust: undefined })).toEqual([]);
+    // Gusts over a mean of nothing blow from somewhere, and nobody said that it was north.
+    expect(wind({ from: trueNorth(0), speed: figure(0, 'kt'), gust: figure(12, 'kt') })).toEqual(['wind.from']);
+    expect(wind({ from: trueNorth(0), speed: figure(0, 'kt'), gust: figure(0, 'kt') })).toEqual([]);
     expect(wind({ from: trueNorth(350), range: { from: trueNorth(340), to: trueNorth(0) } })).toEqual([
       'wind.range.to',
     ]);
@@ -200,17 +203,18 @@ describe('a runway by itself', () => {
       );
     const at = (key: string) => [`runway.ends[${i}].declaredDistances.${key}`];
 
-    it('a TODA and an ASDA no shorter than the TORA, or than the runway where none is published', () => {
+    it('a TODA and an ASDA no shorter than the TORA, or than the runway where none is published, but for a metre', () => {
       for (const key of ['TODA', 'ASDA']) {
         expect(declared({ TORA: 800, [key]: 800 })).toEqual([]);
-        expect(declared({ TORA: 800, [key]: 799.9 })).toEqual(at(key));
-        expect(declared({ [key]: 830 })).toEqual([]);
-        expect(declared({ [key]: 829.9 })).toEqual(at(key));
+        expect(declared({ TORA: 800, [key]: 799 })).toEqual([]);
+        expect(declared({ TORA: 800, [key]: 798.9 })).toEqual(at(key));
+        expect(declared({ [key]: 829 })).toEqual([]);
+        expect(declared({ [key]: 828.9 })).toEqual(at(key));
       }
       expect(declared({ TORA: 800, LDA: 600 })).toEqual([]);
-      // 2723 ft are 829.97 m.
-      expect(declared({ TODA: 2723 }, {}, 'ft')).toEqual(at('TODA'));
-      expect(declared({ TODA: 2724 }, {}, 'ft')).toEqual([]);
+      // 2723 ft are 829.97 m, 2719 ft are 828.75 m.
+      expect(declared({ TODA: 2723 }, {}, 'ft')).toEqual([]);
+      expect(declared({ TODA: 2719 }, {}, 'ft')).toEqual(at('TODA'));
     });
 
     it('a TORA no longer than the runway, but for a metre of rounding', () => {
@@ -399,6 +403,25 @@ describe('a request whose parts contradict each other', () => {
       expect(read([clearway, plain])).toEqual(['factorSet']);
       expect(read([])).toContain('factorSet.takeoff.safety');
     });
+  });
+
+  it('has no obstacle far below the runway or kilometres above it', () => {
+    const top = (value: number) =>
+      takeoff({
+        'runway.obstacles': [
+          { name: 'mast', end: '28', beyond: figure(900, 'm'), topElevation: figure(value, 'mElevation') },
+        ],
+      });
+    // The ends lie at 387 ft and 438 ft, 117.96 m and 133.50 m.
+    expect(top(133.5 - 900)).toEqual(['runway.obstacles[0].topElevation']);
+    expect(top(133.6 - 900)).toEqual([]);
+    expect(top(117.9 + 2900)).toEqual([]);
+    expect(top(118 + 2900)).toEqual(['runway.obstacles[0].topElevation']);
+    const byHeight = {
+      ...{ name: 'mast', end: '28', beyond: figure(900, 'm') },
+      ...{ groundElevation: figure(2900, 'mElevation'), height: figure(150, 'mHeight') },
+    };
+    expect(takeoff({ 'runway.obstacles': [byHeight] })).toEqual(['runway.obstacles[0].groundElevation']);
   });
 
   describe('is painted with a number that does not contradict the direction', () => {

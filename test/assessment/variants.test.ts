@@ -1,6 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { assessTakeoff } from '../../src/assessment/index.ts';
-import { codes, criterion, example, judged, landing, takeoff, takeoffRequest, totals, turning } from './scenario.ts';
+import { factorSets } from '../../src/distance/index.ts';
+import {
+  type Changes,
+  codes,
+  criterion,
+  example,
+  judged,
+  landing,
+  takeoff,
+  takeoffRequest,
+  totals,
+  turning,
+} from './scenario.ts';
 
 const grass = (condition: string, length = 'up to 20 cm', ground = 'firm') => ({
   kind: 'grass',
@@ -284,8 +296,9 @@ describe('obstacles', () => {
 });
 
 describe('an obstacle before the 50 ft point', () => {
-  const at = (height_ft: number) =>
+  const at = (height_ft: number, changes: Changes = {}) =>
     takeoff('takeoff-10', {
+      ...changes,
       'runway.length.value': 600,
       'runway.ends.0.declaredDistances': { TORA: { value: 600, unit: 'm' }, TODA: { value: 900, unit: 'm' } },
       'runway.ends.1.declaredDistances': undefined,
@@ -297,6 +310,36 @@ describe('an obstacle before the 50 ft point', () => {
   it('is outside where top and clearance reach 50 ft, because no height is assumed there', () => {
     expect(judged(at(20), 'obstacle')).toEqual({ verdict: 'outside', value: 49, limit: 50, margin: -1 });
     expect(judged(at(33), 'obstacle')).toEqual({ verdict: 'outside', value: 49, limit: 63, margin: -14 });
+  });
+
+  it('is called by the height that is missing, not by a gradient', () => {
+    const { verdict, headline, criteria } = at(200);
+    expect(verdict).toBe('outside');
+    expect(headline[0]?.text).toContain('the height over pines, 181 ft short');
+    expect(criteria.find(({ id }) => id === 'obstacle')).toMatchObject({
+      subject: 'the height over pines',
+      quantity: 'height over pines',
+    });
+  });
+
+  it('is outside no more where the distance is no more than computed, for the point may lie before it', () => {
+    const grass = (kind: string) => {
+      const set = structuredClone(factorSets['easa-class-b']);
+      const surfaces = set.takeoff.surfaces.map((each) => ({ ...each, kind }));
+      return { factorSet: { ...set, takeoff: { ...set.takeoff, surfaces } } };
+    };
+    expect(judged(at(33, grass('value')), 'obstacle')).toEqual({
+      verdict: 'outside',
+      value: 49,
+      limit: 63,
+      margin: -14,
+    });
+    expect(judged(at(33, grass('at-least')), 'obstacle')).toMatchObject({ verdict: 'outside' });
+    expect(judged(at(33, grass('at-most')), 'obstacle')).toEqual({ verdict: 'undetermined' });
+    expect(codes(criterion(at(33, grass('at-most')), 'obstacle').reasons)).toEqual([
+      'obstacle-before-screen',
+      'bound-at-most',
+    ]);
   });
 
   it('is undetermined below that', () => {

@@ -37,6 +37,10 @@ describe('readDocument', () => {
       { path: 'name', message: 'is missing' },
       { path: 'inner', message: 'is missing' },
     ]);
+    expect(faultsOf(part, { name: undefined, inner: [{ value: 1, more: undefined }] })).toEqual([
+      { path: 'name', message: 'is undefined: a key without a value is left out' },
+      { path: 'inner[0].more', message: 'is not a key of this document' },
+    ]);
     expect(faultsOf(v.array(text), [1])).toEqual([{ path: '[0]', message: '1 is not a text' }]);
     expect(faultsOf(part, 7)).toEqual([{ path: '', message: '7 is not an object' }]);
     expect(faultsOf(v.array(text), {})).toEqual([{ path: '', message: 'an object is not a list' }]);

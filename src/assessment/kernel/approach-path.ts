@@ -34,21 +34,13 @@ export interface ApproachPath {
 }
 
 export function approachPathOf(r: Recorder, situation: LandingSituation, figures: LandingFigures): ApproachPath {
-  const { runway, policies, screen_m } = situation;
+  const { policies, screen_m } = situation;
   const angle_deg = policies.approachAngle;
   const toAimingPoint_m = r.step('flight-path.aiming-point-distance', 'aiming point', aimingPointDistance, {
     height: screen_m as HeightInMetres,
     pathAngle: angle_deg as Degrees,
   });
-  const at_m = Math.ceil(figures.lost_m + toAimingPoint_m - 1e-9);
-  const marks: Mark[] = [
-    {
-      id: 'aiming-point',
-      at_m,
-      share: (at_m + runway.displaced_m) / runway.length_m,
-      reason: { code: 'mark-aiming-basis', parameters: {} },
-    },
-  ];
+  const marks = [aimingPoint(Math.ceil(figures.lost_m + toAimingPoint_m - 1e-9), situation)];
   const hazards: Reason[] = [];
   if (angle_deg > steep_deg) hazards.push({ code: 'hazard-steep-approach', parameters: { angle_deg } });
   const ground = approachGroundSpeed(r, figures);
@@ -74,6 +66,15 @@ export function approachPathOf(r: Recorder, situation: LandingSituation, figures
     notes.push({ code: 'approach-angle-without-loss', parameters });
   }
   return { marks, notes, hazards };
+}
+
+/** Beyond the far end there is nothing to aim at. */
+function aimingPoint(at_m: number, { runway }: LandingSituation): Mark {
+  const id = 'aiming-point';
+  if (at_m > runway.length_m - runway.displaced_m)
+    return { id, at_m: undefined, share: undefined, reason: { code: 'mark-aiming-beyond', parameters: {} } };
+  const share = (at_m + runway.displaced_m) / runway.length_m;
+  return { id, at_m, share, reason: { code: 'mark-aiming-basis', parameters: {} } };
 }
 
 /** With the wind used, as everything else that counts against the landing. */

@@ -26,11 +26,9 @@ export interface Chain {
   readonly stairs: readonly Stair[];
   readonly distance_m: number;
   readonly roll_m: number;
-  /** The roll after the wind alone; everything added later lies on the ground. */
+  /** After the wind alone: what first principles take for the manual's. */
   readonly windRoll_m: number;
   readonly windDistance_m: number;
-  /** The part of the distance that is flown over because the threshold is passed too high; never on the ground. */
-  readonly flownOver_m: number;
   readonly kind: FactorKind | 'no bound';
   readonly used: readonly FactorOrigin[];
   /** Why there is no figure; empty where there is one. */
@@ -45,12 +43,7 @@ export function lengthened(
   r: Recorder,
   { stairs, distance_m: before_m, windRoll_m, windDistance_m, kind, used, missing }: Chain,
   step: Stair['step'],
-  {
-    factor,
-    distance_m,
-    roll_m,
-    flownOver_m,
-  }: { factor?: number } & Pick<Chain, 'distance_m' | 'roll_m' | 'flownOver_m'>,
+  { factor, distance_m, roll_m }: { factor?: number } & Pick<Chain, 'distance_m' | 'roll_m'>,
 ): Chain {
   return {
     stairs: r.explains ? [...stairs, { step, factor: factor ?? distance_m / before_m, total_m: distance_m }] : stairs,
@@ -58,7 +51,6 @@ export function lengthened(
     roll_m,
     windRoll_m,
     windDistance_m,
-    flownOver_m,
     kind,
     used,
     missing,

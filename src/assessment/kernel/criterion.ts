@@ -150,7 +150,7 @@ export function atMost(
   }
   const least = kind === 'at-least' ? shown : undefined;
   const most = kind === 'at-most' ? shown : undefined;
-  return open(words, 'at most', reasons, bound, least, most);
+  return open(words, 'at most', [...reasons, reasonOfBound(kind)], bound, least, most);
 }
 
 /** Compares a figure that must reach its limit; what is achieved rounds down, what is asked up. */
@@ -165,7 +165,7 @@ export function atLeast(
   const shown = roundDown(value, step);
   const bound = isEqual(value, limit) ? shown : roundUp(limit, step);
   const verdict = verdictOf(shown >= bound, kind);
-  if (verdict === 'undetermined') return undetermined(words, 'at least', reasons);
+  if (verdict === 'undetermined') return undetermined(words, 'at least', [...reasons, reasonOfBound(kind)]);
   return judgedOf(
     words,
     'at least',
@@ -196,6 +196,16 @@ export function withheldFor(judged: Judged, reasons: readonly Reason[]): Judged 
     unroundedMargin: undefined,
     reasons: [...judged.reasons, ...reasons],
   };
+}
+
+const boundAtLeast: Reason = { code: 'bound-at-least', parameters: {} };
+const boundAtMost: Reason = { code: 'bound-at-most', parameters: {} };
+const boundsBothWays: Reason = { code: 'bounds-both-ways', parameters: {} };
+
+/** Why a figure that is there decides nothing. */
+function reasonOfBound(kind: FactorKind | 'no bound'): Reason {
+  if (kind === 'at-least') return boundAtLeast;
+  return kind === 'at-most' ? boundAtMost : boundsBothWays;
 }
 
 /** An at-least figure can prove outside only, an at-most figure within only. */

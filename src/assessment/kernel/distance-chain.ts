@@ -77,7 +77,6 @@ class ChainBuilder {
     roll_m: 0,
     windRoll_m: 0,
     windDistance_m: 0,
-    flownOver_m: 0,
   };
   private reading: AlongAndUphill = calmAndLevel;
   /** As the table has them; what was worked into roll and distance since stays a factor on them. */

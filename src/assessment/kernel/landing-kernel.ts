@@ -125,8 +125,9 @@ function withSpeedAddition(r: Recorder, situation: LandingSituation, chain: Chai
     distance: chain.distance_m as Metres,
     factors: [factor],
   });
-  const { roll_m, flownOver_m } = chain;
-  return lengthened(r, chain, 'speed addition', { factor, distance_m, roll_m, flownOver_m });
+  // What the addition costs lies on the ground.
+  const roll_m = chain.roll_m + (distance_m - chain.distance_m);
+  return lengthened(r, chain, 'speed addition', { factor, distance_m, roll_m });
 }
 
 /** What is flown over before the height of the table is reached lengthens the distance, and lies in the air. */
@@ -139,8 +140,7 @@ function withExcessHeight(r: Recorder, situation: LandingSituation, chain: Chain
     pathAngle: angle_deg as Degrees,
   });
   r.decide('excess-height-paid', { height_ft: excessHeight_m / foot, angle_deg });
-  const distance_m = chain.distance_m + flownOver_m;
-  return lengthened(r, chain, 'excess height', { distance_m, roll_m: chain.roll_m, flownOver_m });
+  return lengthened(r, chain, 'excess height', { distance_m: chain.distance_m + flownOver_m, roll_m: chain.roll_m });
 }
 
 const notLooked = named(

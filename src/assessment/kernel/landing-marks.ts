@@ -66,10 +66,12 @@ export function landingMarks(r: Recorder, situation: LandingSituation, figures: 
     if (chain.missing.length > 0) return none(id, { code: 'mark-not-known', parameters: {} });
     if (chain.kind === 'at-least' || chain.kind === 'no bound')
       return none(id, { code: 'mark-lower-bound', parameters: {} });
+    // A credit for the slope shortens the roll itself; what it takes off the part in the air is no room on the ground.
+    const roll_m = Math.min(chain.windRoll_m, chain.roll_m);
     const at_m = r.step('distance.latest-touchdown-point', 'latest touchdown point', latestTouchdownPoint, {
       distanceAvailable: runway.lda_m as Metres,
-      groundRoll: chain.windRoll_m as Metres,
-      increments: (chain.distance_m - chain.flownOver_m - chain.windDistance_m) as Metres,
+      groundRoll: roll_m as Metres,
+      increments: (chain.roll_m - roll_m) as Metres,
     });
     return mark(id, at_m);
   }

@@ -76,7 +76,10 @@ function judgeObstacle(
   const clearance = (policies.verticalClearance * foot) as HeightInMetres;
   const obstacleTop = top_m as HeightInMetres;
   const distance = (distance_m - starts.factored_m) as Metres;
-  if (distance < 1) return beforeScreen(words, top_m, clearance, surfaceHeight(situation, distance_m), name);
+  if (distance < 1) {
+    const asked_ft = (top_m - surfaceHeight(situation, distance_m) + clearance) / foot;
+    return beforeScreen(words, asked_ft, starts.kind, name);
+  }
   const startHeight = pathStart(situation, heightLost_m, starts.factored_m);
   const required = r.step('flight-path.required-gradient', labels.required, requiredGradient, {
     obstacleTop,
@@ -116,16 +119,11 @@ function pathStart(situation: Situation, heightLost_m: number, start_m: number):
 }
 
 /** Nothing is interpolated before the 50 ft point: an obstacle there is outside if it reaches that height, else unknown. */
-function beforeScreen(words: Named, top_m: number, clearance_m: number, surface_m: number, obstacle: string): Judged {
+function beforeScreen(words: Named, asked_ft: number, kind: Chain['kind'], obstacle: string): Judged {
   const reasons: Reason[] = [{ code: 'obstacle-before-screen', parameters: { obstacle } }];
-  const asked_ft = (top_m - surface_m + clearance_m) / foot;
   if (asked_ft < 50 - 1e-9) return undetermined(words, 'at least', reasons);
-  // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49.
-  return atLeast(
-    named(words.id, words.subject, words.quantity, 'ftHeight', words.limitStatus),
-    49,
-    asked_ft,
-    'value',
-    reasons,
-  );
+  const height = named(words.id, words.subject, `height over ${obstacle}`, 'ftHeight', words.limitStatus);
+  // Before that point the aeroplane is lower than 50 ft: in whole feet, rounded down, at best 49. Where the distance is no
+  // more than computed, the point may lie before the obstacle after all; that it may lie farther away changes nothing.
+  return atLeast(height, 49, asked_ft, kind === 'at-least' ? 'value' : kind, reasons);
 }

@@ -92,7 +92,8 @@ export function takeoffSafety(
       tests: best.tests.map(({ factor, against }) => `${factor} x distance against ${against}`).join(', '),
     });
   }
-  const { judged, test, tests } = best;
+  const { test, tests } = best;
+  const judged = r.explains && tests.length > 1 ? saying(best) : best.judged;
   const open = joined(notConfirmed(situation, chain.used), notConfirmed(situation, tests));
   return {
     judged: withheldFor(judged, open),
@@ -103,6 +104,11 @@ export function takeoffSafety(
     used: tests,
     notConfirmed: open,
   };
+}
+
+/** Of several tests the reader sees one comparison, and is told which. */
+function saying({ judged, test: { factor, against } }: Tried): Judged {
+  return { ...judged, reasons: [{ code: 'tightest-test', parameters: { factor, against } }, ...judged.reasons] };
 }
 
 function joined(first: readonly Reason[], second: readonly Reason[]): readonly Reason[] {

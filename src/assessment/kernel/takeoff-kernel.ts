@@ -66,7 +66,7 @@ export function takeoffChain(
     factors: [factor],
   });
   const distance_m = chain.distance_m + roll_m - chain.roll_m;
-  return lengthened(r, chain, 'speed addition', { distance_m, roll_m, flownOver_m: chain.flownOver_m });
+  return lengthened(r, chain, 'speed addition', { distance_m, roll_m });
 }
 
 /** The take-off of one situation in one weather: every criterion, by one path for fast and explained results. */
@@ -114,6 +114,8 @@ export function judgeTakeoffDistance(
 }
 
 const run = named('takeoff-run', 'take-off run', 'ground roll with the safety factor', 'm', 'distance available');
+/** Without a factor, or where the test against the TORA has none. */
+const unfactoredRun = named('takeoff-run', 'take-off run', 'ground roll', 'm', 'distance available');
 
 const notAsked: Climb = { gradient: undefined, heightLost_m: 0, missing: [] };
 
@@ -142,10 +144,11 @@ function figuresWith(
     missing: chain.missing,
   };
   const { judged: overObstacles, obstacles } = obstacleCriteria(r, situation, climb, distances);
+  const words = safety.runFactor === 1 ? unfactoredRun : run;
   const runCriterion =
     chain.missing.length > 0
-      ? undetermined(run, 'at most', chain.missing, roundDown(situation.runway.tora_m))
-      : atMost(run, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
+      ? undetermined(words, 'at most', chain.missing, roundDown(situation.runway.tora_m))
+      : atMost(words, chain.roll_m * safety.runFactor, situation.runway.tora_m, chain.kind);
   const judged = [situation.massCriterion, withheldFor(runCriterion, safety.notConfirmed), safety.judged];
   for (const each of overObstacles) judged.push(withheldFor(each, safety.notConfirmed));
   addWindCriteria(judged, situation, wind);

@@ -64,7 +64,9 @@ export function takeoffMarks(
     distance: half,
     roll: roll_m,
   });
-  const marks = [mark('latest-lift-off', roll_m), { ...mark('acceleration-check', half), speed_kias: roundUp(due) }];
+  const basis: Reason = { code: 'mark-acceleration-basis', parameters: {} };
+  const check = { ...mark('acceleration-check', half), speed_kias: roundUp(due), reason: basis };
+  const marks = [mark('latest-lift-off', roll_m), check];
   if (braking === undefined) {
     return [
       ...marks,

@@ -35,7 +35,10 @@ export function runwayFaults(runway: Runway, inUse: string): Fault[] {
   }
   for (const [i, end] of runway.ends.entries()) faults.push(...declaredFaults(end, `runway.ends[${i}]`, length_m));
   for (const [i, obstacle] of (runway.obstacles ?? []).entries())
-    faults.push(...obstacleFaults(obstacle, painted, `runway.obstacles[${i}]`));
+    faults.push(
+      ...obstacleFaults(obstacle, painted, `runway.obstacles[${i}]`),
+      ...topFaults(obstacle, elevations, `runway.obstacles[${i}]`),
+    );
   return faults;
 }
 
@@ -73,7 +76,8 @@ function declaredFaults(end: RunwayEnd, path: string, length_m: number): Fault[]
   const run = metres('TORA') ?? length_m;
   for (const key of ['TODA', 'ASDA'] as const) {
     const distance = metres(key);
-    if (distance !== undefined && distance < run) {
+    // As far as the rounding of feet and metres goes they are the same.
+    if (distance !== undefined && distance < run - 1) {
       faults.push({
         path: `${path}.declaredDistances.${key}`,
         message: `${distance} m is less than the TORA, ${run} m`,
@@ -122,4 +126,29 @@ function obstacleFaults(obstacle: Obstacle, painted: readonly string[], path: st
     });
   }
   return faults;
+}
+
+/** How far below and above the runway a top may lie; beyond that a digit or a unit slipped. */
+const tops_m = { lowest: -900, highest: 2900 };
+
+function topFaults(
+  { topElevation, groundElevation, height }: Obstacle,
+  elevations_m: readonly number[],
+  path: string,
+): Fault[] {
+  const [of, top_m] =
+    topElevation !== undefined
+      ? ['topElevation', convert(topElevation.value, topElevation.unit, 'mElevation')]
+      : [
+          'groundElevation',
+          groundElevation &&
+            height &&
+            (convert(groundElevation.value, groundElevation.unit, 'mElevation') as number) +
+              (convert(height.value, height.unit, 'mHeight') as number),
+        ];
+  if (top_m === undefined) return [];
+  const above = elevations_m.map((each) => (top_m as number) - each);
+  if (above.every((each) => each >= tops_m.lowest && each <= tops_m.highest)) return [];
+  const message = `the top stands ${(above[0] as number).toFixed(0)} m above an end of the runway, which is not within ${tops_m.lowest} to ${tops_m.highest} m`;
+  return [{ path: `${path}.${of}`, message }];
 }

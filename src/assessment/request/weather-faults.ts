@@ -1,5 +1,6 @@
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
+import { isBetween } from './is-between.ts';
 import type { Weather } from './request.ts';
 
 const northOfSource = {
@@ -14,7 +15,8 @@ export function weatherFaults(weather: Weather): Fault[] {
   const faults: Fault[] = [];
   const { wind, temperature, dewPoint, qnh, qfe } = weather;
   const speed = convert(wind.speed.value, wind.speed.unit, 'kt') as number;
-  if (wind.gust !== undefined && (convert(wind.gust.value, wind.gust.unit, 'kt') as number) < speed) {
+  const gust = wind.gust === undefined ? speed : (convert(wind.gust.value, wind.gust.unit, 'kt') as number);
+  if (wind.gust !== undefined && gust < speed) {
     faults.push({
       path: 'wind.gust',
       message: `${wind.gust.value} ${wind.gust.unit} is below the mean, ${wind.speed.value} ${wind.speed.unit}`,
@@ -42,10 +44,12 @@ export function weatherFaults(weather: Weather): Fault[] {
   }
   const reported: string | undefined = northOfSource[wind.source as keyof typeof northOfSource];
   for (const { path, measure } of directions) {
-    if (measure.value === 0 && speed > 0) {
+    // Gusts over a mean of nothing are no calm: their direction is unknown, not north.
+    if (measure.value === 0 && Math.max(speed, gust) > 0) {
+      const blows = speed > 0 ? `${speed} kt` : `gusting ${gust} kt`;
       faults.push({
         path,
-        message: `0 ${measure.unit} is reported for calm only; north is 360, and this wind is ${speed} kt`,
+        message: `0 ${measure.unit} is reported for calm only; north is 360, and this wind is ${blows}`,
       });
     }
     if (reported !== undefined && measure.unit !== reported) {
@@ -67,10 +71,4 @@ export function weatherFaults(weather: Weather): Fault[] {
     });
   }
   return faults;
-}
-
-/** Whether a direction lies on the arc clockwise from one end to the other. */
-function isBetween(direction: number, from: number, to: number): boolean {
-  const clockwise = (angle: number) => (((angle - from) % 360) + 360) % 360;
-  return clockwise(direction) <= clockwise(to);
 }

@@ -45,11 +45,16 @@ function figure<U extends UnitWord>(value: number, unit: U): Measure<U> {
   return { value, unit };
 }
 
+/** An obstacle before the 50 ft point is the same criterion by the name of a height. */
+function subjectOf({ id, subject, quantity, unit }: Judged): string {
+  return id === 'obstacle' && unit === 'ftHeight' ? `the ${quantity}` : subject;
+}
+
 export function criterionOf(judged: Judged, working: Working, safetySteps: StepsBehind): Criterion {
-  const { id, subject, quantity, sense, limitStatus, unit, value, limit, margin, atLeast, atMost, verdict } = judged;
+  const { id, quantity, sense, limitStatus, unit, value, limit, margin, atLeast, atMost, verdict } = judged;
   const steps = working.criterion(id, quantity, safetySteps);
   const reasons = working.worded(worded(judged.reasons));
-  const base = { id, subject, quantity, sense, limitStatus, reasons, steps };
+  const base = { id, subject: subjectOf(judged), quantity, sense, limitStatus, reasons, steps };
   if (verdict !== 'undetermined' && value !== undefined && limit !== undefined && margin !== undefined) {
     return { ...base, verdict, value: figure(value, unit), limit: figure(limit, unit), margin: figure(margin, unit) };
   }
@@ -94,7 +99,7 @@ export function headlineOf(
       : sentence('verdict-with-limiting', {
           subject,
           verdict,
-          criterion: tightest.subject,
+          criterion: subjectOf(tightest),
           margin: marginInWords(tightest.margin, tightest.unit),
         }),
     'qnh_hPa' in pressure
@@ -117,9 +122,7 @@ export function headlineOf(
 
 /** What is undetermined, each once. */
 function openSubjects(judged: readonly Judged[]): string {
-  return [...new Set(judged.filter(({ verdict }) => verdict === 'undetermined').map(({ subject }) => subject))].join(
-    ', ',
-  );
+  return [...new Set(judged.filter(({ verdict }) => verdict === 'undetermined').map(subjectOf))].join(', ');
 }
 
 export function stairsOf(

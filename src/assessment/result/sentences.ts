@@ -155,9 +155,17 @@ const texts = {
   'obstacles-not-assessed': () =>
     'No list of obstacles was given: not assessed. An empty list says that there are none.',
   'no-climb-data': (p) => `The data have no rate of climb for the configuration "${p['configuration']}".`,
-  'obstacle-before-screen': (p) => `${p['obstacle']} stands before the 50 ft point, where no height is assumed.`,
+  'obstacle-before-screen': (p) =>
+    `${p['obstacle']} stands before the 50 ft point, where no height is assumed: the aeroplane is below 50 ft there.`,
   'obstacle-clearance': (p) =>
     `${p['obstacle']}: the path from the factored distance passes ${aboveOrBelow(p['factored_ft'] as number)}, from the unfactored distance ${aboveOrBelow(p['unfactored_ft'] as number)}; ${n(p['clearance_ft'])} ft are asked.`,
+  'tightest-test': (p) =>
+    `The tightest of its tests: ${n(p['factor'], 2)} x the distance against the ${p['against']}.`,
+  'bound-at-least': () =>
+    'A factor says "at least": the figure is a lower bound, which can show that it does not fit and never that it does.',
+  'bound-at-most': () =>
+    'A factor says "at most": the figure is an upper bound, which can show that it fits and never that it does not.',
+  'bounds-both-ways': () => 'One factor says "at least" and another "at most": together they bound nothing.',
   'distance-unknown': () => 'The distance itself is undetermined.',
   'approach-too-flat': (p) =>
     `An approach at ${n(p['angle_deg'], 1)}° does not meet a surface falling at ${n(p['slope_percent'], 1)} %.`,
@@ -239,10 +247,12 @@ const texts = {
     'Holds for a climb that begins on the surface at once: add what deciding, applying power and cleaning up will take.',
   'mark-go-around-throughout': () =>
     'None before the far end of the runway: a climb that begins on the surface at once clears what is listed ahead from there too. Deciding, applying power and cleaning up take their distance besides.',
+  'mark-aiming-beyond': () =>
+    'The path that clears the obstacles meets the surface beyond the far end of the runway: there is no point to aim at.',
   'mark-aiming-basis': () =>
     'Where the path meets a surface level with the threshold; the flare carries the touchdown farther.',
   'mark-acceleration-basis': () =>
-    'Holds for a constant acceleration. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
+    'Holds for a constant acceleration; the position error of the airspeed indicator is neglected. A real roll accelerates less as it goes on, so reaching the speed at the mark promises nothing; missing it means stop.',
   // Break-evens
   'other-limit-tailwind': (p) => `The tailwind limit (${p['status']}) is ${limited(p['limit'], p['unit'])}.`,
   'other-limit-mass': (p) => `The maximum mass is ${limited(p['limit'], p['unit'])}.`,

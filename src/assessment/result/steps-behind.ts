@@ -51,7 +51,7 @@ export class Working {
     if (id === 'takeoff-run') return this.where((label) => label.startsWith('ground roll with ')).slice(-1);
     if (id === 'takeoff-distance') return safety;
     if (id === 'landing-distance') return sorted([...this.lostOnApproach(), ...safety]);
-    if (id === 'obstacle') return this.obstacle(quantity.replace(/^gradient over /, ''));
+    if (id === 'obstacle') return this.obstacle(quantity.replace(/^(gradient|height) over /, ''));
     return [];
   }
 
