@@ -37,6 +37,24 @@ describe('an estimate of what the surface costs', () => {
     ]);
   });
 
+  it('belongs to the air in which the roll was read, so that a warmer day with the same roll costs no less', () => {
+    const cost = (temperature: number, changes: Changes = {}) =>
+      takeoff('takeoff-28', {
+        'runway.surface': grass('wet', 'up to 20 cm', 'firm'),
+        ...calm,
+        'weather.dewPoint': undefined,
+        'weather.temperature.value': temperature,
+        ...changes,
+      }).estimates.find(({ code }) => code === 'estimate-surface')?.parameters;
+    const nextWorse = { 'policies.betweenPrintedValues': 'next-worse' };
+    expect(cost(23, nextWorse)).toEqual(cost(29, nextWorse));
+    expect(cost(23, nextWorse)).not.toEqual(cost(31, nextWorse));
+    // Colder than the first column, and colder than the one temperature that there is.
+    expect(cost(-20)).toEqual(cost(-5));
+    expect(cost(5, onlyRoll(300, 500))).toEqual(cost(28, onlyRoll(300, 500)));
+    expect(cost(23)).not.toEqual(cost(29));
+  });
+
   it('is not made without a calibrated lift-off speed', () => {
     expect(estimated({ 'performanceData.calibrations': [] })).toEqual([]);
     expect(

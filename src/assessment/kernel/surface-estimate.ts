@@ -12,6 +12,7 @@ import type { CalibratedAirspeed, Kilograms, Knots, Metres, Percent, Ratio } fro
 import type { Situation } from '../request/situation.ts';
 import type { SpeedReading } from '../request/speeds.ts';
 import type { Air, Wind } from './air-and-wind.ts';
+import { airAsRead } from './air-as-read.ts';
 import type { Chain } from './chain.ts';
 import { type Judged, withheldFor } from './criterion.ts';
 import type { Recorder } from './step.ts';
@@ -41,8 +42,7 @@ export function surfaceEstimate(
   if (!(groundRoll >= 10) || mass < 100) return undefined;
   const liftOffSpeed = r.step('airspeed.true-airspeed', 'true airspeed at lift-off', trueAirspeed, {
     calibratedAirspeed: liftOff.kcas as CalibratedAirspeed,
-    pressureAltitude: air.pressureAltitude_ft,
-    temperature: air.temperature_degC,
+    ...airAsRead(situation, air),
   });
   const headwind = wind.inTables_kt as Knots;
   if (Math.abs(headwind) > Math.min(50, liftOffSpeed / 2)) return undefined;
