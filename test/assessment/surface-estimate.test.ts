@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { assessTakeoff } from '../../src/assessment/index.ts';
 import { atMost, named, undetermined } from '../../src/assessment/kernel/criterion.ts';
 import { moreAdverse } from '../../src/assessment/kernel/surface-estimate.ts';
+import { takeoffOf } from '../study/aeroplanes.ts';
 import { type Changes, codes, takeoff } from './scenario.ts';
 
 const table = 'performanceData.takeoff.0';
@@ -53,6 +55,26 @@ describe('an estimate of what the surface costs', () => {
     expect(cost(-20)).toEqual(cost(-5));
     expect(cost(5, onlyRoll(300, 500))).toEqual(cost(28, onlyRoll(300, 500)));
     expect(cost(23)).not.toEqual(cost(29));
+  });
+
+  it('belongs to the coldest air of a chart that is read from guide line to guide line, and to the edge below it', () => {
+    const cost = (temperature: number, changes: Changes = {}) => {
+      const request = takeoffOf('skerry-two', {
+        ...calm,
+        'runway.surface': grass('wet', 'up to 20 cm', 'firm'),
+        'weather.dewPoint': undefined,
+        'weather.temperature.value': temperature,
+        ...changes,
+      });
+      const assessed = assessTakeoff(request);
+      const estimates = assessed.ok ? assessed.value.estimates : [];
+      return estimates.find(({ code }) => code === 'estimate-surface')?.parameters;
+    };
+    const stepwise = { 'policies.betweenPrintedValues': 'next-worse' };
+    const airOf = (temperature: number, changes: Changes = {}) => cost(temperature, changes)?.['high'] as number;
+    expect(airOf(3, stepwise)).toBeGreaterThanOrEqual(airOf(-3, stepwise));
+    expect(cost(-20)).toEqual(cost(-11));
+    expect(cost(3)).toBeDefined();
   });
 
   it('is not made without a calibrated lift-off speed', () => {
