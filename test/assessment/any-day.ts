@@ -88,6 +88,7 @@ function anyChanges({
       addition: sometimes(fc.integer({ min: 0, max: 10 })),
       between: fc.constantFrom('interpolate', 'interpolate', 'next-worse'),
       humidity: fc.constantFrom('information', 'virtual temperature'),
+      firstPrinciples: fc.constantFrom('information', 'information', 'more adverse'),
       demonstratedCrosswind: fc.constantFrom('limit', 'information'),
       clearance_ft: fc.constantFrom(0, 50, 100),
       personalTailwind: sometimes(fc.integer({ min: 2, max: 10 })),
@@ -106,6 +107,7 @@ function anyChanges({
       policies: {
         betweenPrintedValues: any.between,
         humidity: any.humidity,
+        firstPrinciples: any.firstPrinciples,
         demonstratedCrosswind: any.demonstratedCrosswind,
         verticalClearance: figure(any.clearance_ft, 'ftHeight'),
         approachClearance: figure(any.clearance_ft, 'ftHeight'),

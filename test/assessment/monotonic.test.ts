@@ -217,8 +217,11 @@ describe('nothing gets better', () => {
     fc.assert(
       fc.property(anyDay, fc.constantFrom(...surfaceChains), (day, chain) => {
         const found = chain.map((surface) => foundOn({ ...day, surface }));
+        // Friction may put one surface behind another that the factors put before it; within it makes none of them.
+        const byFriction = (day.changes['policies'] as { firstPrinciples: string }).firstPrinciples === 'more adverse';
         for (const [i, after] of found.slice(1).entries()) {
-          expect(improvements(found[i] as Found, after)).toEqual([]);
+          const better = improvements(found[i] as Found, after);
+          expect(better.filter((each) => !byFriction || each.endsWith('to within'))).toEqual([]);
         }
       }),
       runs,

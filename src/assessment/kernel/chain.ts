@@ -26,9 +26,11 @@ export interface Chain {
   readonly stairs: readonly Stair[];
   readonly distance_m: number;
   readonly roll_m: number;
-  /** After the wind alone: what first principles take for the manual's. */
+  /** In calm air on a level, dry, hard runway: what first principles take for the manual's. */
+  readonly calmRoll_m: number;
+  readonly calmDistance_m: number;
+  /** After the wind alone. */
   readonly windRoll_m: number;
-  readonly windDistance_m: number;
   readonly kind: FactorKind | 'no bound';
   readonly used: readonly FactorOrigin[];
   /** Why there is no figure; empty where there is one. */
@@ -41,7 +43,7 @@ export interface Chain {
  */
 export function lengthened(
   r: Recorder,
-  { stairs, distance_m: before_m, windRoll_m, windDistance_m, kind, used, missing }: Chain,
+  { stairs, distance_m: before_m, calmRoll_m, calmDistance_m, windRoll_m, kind, used, missing }: Chain,
   step: Stair['step'],
   { factor, distance_m, roll_m }: { factor?: number } & Pick<Chain, 'distance_m' | 'roll_m'>,
 ): Chain {
@@ -49,8 +51,9 @@ export function lengthened(
     stairs: r.explains ? [...stairs, { step, factor: factor ?? distance_m / before_m, total_m: distance_m }] : stairs,
     distance_m,
     roll_m,
+    calmRoll_m,
+    calmDistance_m,
     windRoll_m,
-    windDistance_m,
     kind,
     used,
     missing,

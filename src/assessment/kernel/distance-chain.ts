@@ -55,6 +55,7 @@ export function distanceChain(
   if (!builder.read()) return builder.chain;
   if (overrides.techniqueFactor !== undefined) builder.technique(overrides.techniqueFactor);
   builder.coverMissingAxes();
+  builder.beforeWind();
   if (distance.runsAlongHeadwind) builder.readAgain('wind', { headwind: wind_kt });
   else builder.wind(wind_kt);
   builder.afterWind();
@@ -75,8 +76,9 @@ class ChainBuilder {
     kind: 'value',
     distance_m: 0,
     roll_m: 0,
+    calmRoll_m: 0,
+    calmDistance_m: 0,
     windRoll_m: 0,
-    windDistance_m: 0,
   };
   private reading: AlongAndUphill = calmAndLevel;
   /** As the table has them; what was worked into roll and distance since stays a factor on them. */
@@ -139,10 +141,14 @@ class ChainBuilder {
     this.tread(step, this.chain.distance_m / before_m);
   }
 
-  /** The figures that increments on the ground are counted from. */
+  beforeWind(): void {
+    this.chain.calmRoll_m = this.chain.roll_m;
+    this.chain.calmDistance_m = this.chain.distance_m;
+  }
+
+  /** The roll that increments on the ground are counted from. */
   afterWind(): void {
     this.chain.windRoll_m = this.chain.roll_m;
-    this.chain.windDistance_m = this.chain.distance_m;
   }
 
   private readTable(): boolean {

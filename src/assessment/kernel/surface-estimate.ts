@@ -11,7 +11,7 @@ import {
 import type { CalibratedAirspeed, Kilograms, Knots, Metres, Percent, Ratio } from '../../units/index.ts';
 import type { Situation } from '../request/situation.ts';
 import type { SpeedReading } from '../request/speeds.ts';
-import type { Air, Wind } from './air-and-wind.ts';
+import type { Air } from './air-and-wind.ts';
 import { airAsRead } from './air-as-read.ts';
 import type { Chain } from './chain.ts';
 import { type Judged, withheldFor } from './criterion.ts';
@@ -26,16 +26,20 @@ export interface SurfaceEstimate {
   readonly high: number | undefined;
 }
 
-/** Compares the friction of today's surface with that of the manual's, for the roll that the manual gives in this wind. */
+/**
+ * Compares the friction of today's surface with that of the manual's, for the roll that the manual gives in calm air: by
+ * its law for the wind the same aeroplane may be as good as stronger in one wind than in another, and a surface costs in
+ * every wind the same.
+ */
 export function surfaceEstimate(
   r: Recorder,
   situation: Situation & { readonly liftOff: SpeedReading },
-  { air, wind, chain }: { readonly air: Air; readonly wind: Wind; readonly chain: Chain },
+  { air, chain }: { readonly air: Air; readonly chain: Chain },
 ): SurfaceEstimate | undefined {
   const surface = rollingSurfaceOf(situation.runway.surface);
   const { liftOff } = situation;
-  const groundRoll = chain.windRoll_m as Metres;
-  const distance = chain.windDistance_m as Metres;
+  const groundRoll = chain.calmRoll_m as Metres;
+  const distance = chain.calmDistance_m as Metres;
   const mass = situation.mass_kg as Kilograms;
   if (surface === undefined || !liftOff.ok || liftOff.kcas === undefined) return undefined;
   // Outside the bounds of the formulas nothing is estimated: a roll that short or an aeroplane that light is not meant.
@@ -44,8 +48,7 @@ export function surfaceEstimate(
     calibratedAirspeed: liftOff.kcas as CalibratedAirspeed,
     ...airAsRead(situation, air),
   });
-  const headwind = wind.inTables_kt as Knots;
-  if (Math.abs(headwind) > Math.min(50, liftOffSpeed / 2)) return undefined;
+  const headwind = 0 as Knots;
   const level = 0 as Percent;
   const known = rollingFriction[manualSurface];
   const other = rollingFriction[surface];

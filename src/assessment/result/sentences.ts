@@ -231,7 +231,7 @@ const texts = {
   'estimate-surface-stuck': (p) =>
     `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} leaves no acceleration.`,
   'estimate-assumes': () =>
-    "It rests on the constant thrust that gives back the manual's own roll, the same lift-off speed, a level runway and wheels that carry the whole mass, which overstates what friction costs.",
+    "It rests on the constant thrust that gives back the manual's own roll in calm air, the same lift-off speed, a level runway and wheels that carry the whole mass, which overstates what friction costs.",
   'estimate-recalled': () => 'Some of its friction figures are recalled, not read.',
   'estimate-more-adverse': (p) =>
     `By first principles the surface may cost ${p['bound']}: by the policy chosen that takes the verdict of within away.`,
