@@ -151,7 +151,9 @@ function distanceAlone({ quantity, answer, value, range }: BreakEvenFound): stri
   const decimals = quantity === 'surface factor' ? 3 : quantity === 'tailwind' ? 1 : 0;
   const between = `${shown(range.from, decimals)} to ${shown(range.to, decimals)}`;
   if (answer === 'withinThroughoutRange') return `${capital(quantity)}: within throughout the range, ${between}.`;
-  if (answer === 'undetermined') return `${capital(quantity)}: undetermined throughout the range, ${between}.`;
+  // Some of it may be outside, today's value too.
+  if (answer === 'undetermined')
+    return `${capital(quantity)}: not within anywhere in the range, ${between}; undetermined in some or all of it.`;
   if (answer === 'outsideThroughoutRange' || value === undefined)
     return `${capital(quantity)}: not within anywhere in the range, ${between}.`;
   return `${capital(quantity)}: within up to ${shown(value, decimals)}.`;

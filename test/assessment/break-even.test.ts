@@ -25,6 +25,19 @@ describe('the greatest value within', () => {
     expect(greatestWithin(range, upTo(-1, 'undetermined'))).toEqual({ value: undefined, answer: 'undetermined' });
   });
 
+  it('is outside throughout only where both ends are, and costs no more than they do', () => {
+    const tried: number[] = [];
+    const turnsAt = (last: number, upToThere: Verdict, beyond: Verdict) => (value: number) => {
+      tried.push(value);
+      return value <= last ? upToThere : beyond;
+    };
+    const none = { value: undefined, answer: 'undetermined' };
+    expect(greatestWithin(range, turnsAt(2, 'undetermined', 'outside'))).toEqual(none);
+    expect(greatestWithin(range, turnsAt(2, 'outside', 'undetermined'))).toEqual(none);
+    expect(greatestWithin(range, turnsAt(2, 'outside', 'outside')).answer).toBe('outsideThroughoutRange');
+    expect(tried).toEqual([0, 0, 8, 0, 8]);
+  });
+
   it('is never below the range: 16.4 is its start where nothing above is within', () => {
     expect(greatestWithin({ from: 16.4, to: 40, step: 1 }, upTo(16.4))).toEqual({ value: 16.4, answer: 'value' });
   });

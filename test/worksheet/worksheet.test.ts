@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { formulaRecords } from '../../src/register/index.ts';
 import { worksheet, worksheetJson, worksheetMarkdown, worksheetText } from '../../src/worksheet/index.ts';
 import { takeoff } from '../assessment/scenario.ts';
-import { cases } from './cases.ts';
+import { cases, soft } from './cases.ts';
 
 /** Lines are wrapped and spaces in numbers are kept together; neither matters to what is said. */
 const plain = (text: string) => text.replace(/\s+/g, ' ');
@@ -110,6 +110,31 @@ describe('worksheet', () => {
     expect(plain(worksheetText(limited))).toContain(
       'Crosswind in gusts (limitation): 3.7 m/s of 3.6 m/s, outside limits, 0.1 m/s short.',
     );
+  });
+
+  it('says of no value that it is undetermined where it is outside: a factor of at least 1.25 leaves both', () => {
+    const factorId = 'uk-leaflet-takeoff-soft';
+    const confirmations = [{ factorId, edition: 'Safety Sense Leaflet 07, 7c', date: '2026-07-14' }];
+    const said = (mass_kg: number) =>
+      plain(
+        worksheetText(
+          takeoff('takeoff-28', {
+            ...soft,
+            mass: { value: mass_kg, unit: 'kg' },
+            'policies.confirmations': confirmations,
+          }),
+        ),
+      );
+    const none = 'Mass: not within anywhere in the range, 850 kg to 1 050 kg; undetermined in some or all of it.';
+    // The lightest mass is undetermined, so none is within; 900 kg are outside.
+    expect(said(850)).toMatch(/Take-off distance required: undetermined/);
+    expect(said(850)).toContain(none);
+    expect(said(900)).toMatch(/Take-off distance required: [^.]*, outside limits/);
+    expect(said(900)).toContain(none);
+    expect(said(900)).toContain('Tailwind: not within anywhere in the range, 0.0 kt to 8.0 kt; undetermined in');
+    expect(said(900)).not.toContain('throughout');
+    // At 1 050 kg even the strongest tailwind and none are outside.
+    expect(said(1050)).toContain('Tailwind: not within anywhere in the range, 0.0 kt to 8.0 kt. The');
   });
 
   it('says undetermined where there is no distance', () => {

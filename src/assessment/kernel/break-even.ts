@@ -7,6 +7,7 @@ export interface BreakEven {
   readonly unit: 'kt' | 'ratio' | 'kg' | 'degC';
   /** The greatest value that is still within limits; rounded down. */
   readonly value: number | undefined;
+  /** `undetermined` where nothing is within and not all that was tried is outside. */
   readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange' | 'undetermined';
   readonly range: { readonly from: number; readonly to: number };
 }
@@ -23,15 +24,20 @@ export interface Search {
 /** The greatest value that is within, rounded down to the step; or why there is none. */
 export type GreatestWithin = Pick<BreakEven, 'value' | 'answer'>;
 
-/** Bisects for the greatest value that is within; what is undetermined does not count as within. */
+/**
+ * Bisects for the greatest value that is within; what is undetermined does not count as within. Where `from` is not, the
+ * favourable end, nothing is: both ends then say whether that is because all is outside.
+ */
 export function greatestWithin(
   { from, to, step }: { readonly from: number; readonly to: number; readonly step: number },
   verdictAt: (value: number) => Verdict,
 ): GreatestWithin {
   const isWithin = (value: number) => verdictAt(value) === 'within';
   const best = verdictAt(from);
-  if (best !== 'within')
-    return { value: undefined, answer: best === 'outside' ? 'outsideThroughoutRange' : 'undetermined' };
+  if (best !== 'within') {
+    const isOutside = best === 'outside' && verdictAt(to) === 'outside';
+    return { value: undefined, answer: isOutside ? 'outsideThroughoutRange' : 'undetermined' };
+  }
   if (isWithin(to)) return { value: undefined, answer: 'withinThroughoutRange' };
   let within = from;
   let not = to;

@@ -57,7 +57,7 @@ export interface Stairs {
 /** Where the distance criterion turns while everything else stays. */
 export interface BreakEvenFound {
   readonly quantity: string;
-  /** `undetermined` where the best end of the range is undetermined already. */
+  /** `undetermined` where nothing is within and not all that was tried is outside; it may be outside today. */
   readonly answer: 'value' | 'withinThroughoutRange' | 'outsideThroughoutRange' | 'undetermined';
   readonly value?: Measure;
   readonly range: { readonly from: Measure; readonly to: Measure };
