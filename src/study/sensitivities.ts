@@ -1,6 +1,6 @@
 import { type Comparison, type LimitStatus, limitsOfUse } from '../assessment/index.ts';
 import type { Fault, ReadResult } from '../documents/index.ts';
-import { formatNumber, formatValue, type Measure, type UnitWord } from '../units/index.ts';
+import { formatNumber, formatValue, type Measure, roundUp, type UnitWord } from '../units/index.ts';
 import { convert, isUnitWord } from '../units/unit-table.ts';
 import { type AnyRequest, assessAny, prepareAny, weatherOf } from './any-request.ts';
 import { objectFaults } from './argument-faults.ts';
@@ -24,9 +24,15 @@ export interface MarginSensitivity {
   readonly difference: 'central' | 'upwards only' | 'downwards only' | 'none';
   /** To which side the plausible change leaves the criterion without a figure, so that it is undetermined there. */
   readonly undetermined?: 'upwards' | 'downwards' | 'both ways';
-  /** The most that the plausible change takes off the margin, to whichever side; 0 where it takes nothing. Not rounded. */
+  /**
+   * The most that the plausible change takes off the margin, to whichever side; 0 where it takes nothing. Not rounded; the
+   * sentence rounds it up.
+   */
   readonly eaten: number;
-  /** What is eaten as a share of the margin; absent where there is no margin left to eat. */
+  /**
+   * What is eaten as a share of the margin before it is rounded; absent where there is no margin left to eat. The order is
+   * by this one; the sentence has the share of the margin that it prints, which is greater.
+   */
   readonly share?: number;
 }
 
@@ -193,16 +199,18 @@ function sentenceOf(
   if (first?.undetermined !== undefined)
     return studySentence('sensitivity-undetermined', { ...head, subject: named(first.subject) });
   if (first === undefined || first.eaten === 0) return studySentence('sensitivity-none', { ...head });
-  const unit = first.margin.unit;
-  const eaten = amountInWords(first.eaten, unit);
+  const { unit, value: margin } = first.margin;
+  const amount = roundUp(first.eaten, unit === 'percent' || first.eaten < 10 ? 0.1 : 1);
+  const eaten = amountInWords(amount, unit);
   const subject = named(first.subject);
   if (first.share === undefined) return studySentence('sensitivity-no-margin', { ...head, eaten, subject });
   return studySentence('sensitivity', {
     ...head,
     eaten,
     subject,
-    margin: unit === 'percent' ? amountInWords(first.margin.value, unit) : inWords(first.margin),
-    percent: formatNumber(first.share * 100),
+    margin: unit === 'percent' ? amountInWords(margin, unit) : inWords(first.margin),
+    // Of what is printed, so that the sentence agrees with itself; less than a whole step to spare is printed as 0.
+    ...(margin > 0 ? { percent: formatNumber((amount / margin) * 100, { rounding: 'up' }) } : {}),
   });
 }
 

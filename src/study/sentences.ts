@@ -15,7 +15,7 @@ const texts = {
   'surface-none-within': (p) => `None of the surfaces given is within limits; on ${p['next']} ${p['turning']}.`,
   // Sensitivities
   sensitivity: (p) =>
-    `${p['quantity']}, ${p['change']} ${p['moved']}: takes ${p['eaten']} from the ${p['margin']} that ${p['subject']} has to spare (${p['percent']} %).`,
+    `${p['quantity']}, ${p['change']} ${p['moved']}: takes ${p['eaten']} from the ${p['margin']} that ${p['subject']} has to spare${p['percent'] === undefined ? '' : ` (${p['percent']} %)`}.`,
   'sensitivity-undetermined': (p) =>
     `${p['quantity']}, ${p['change']} ${p['moved']}: ${p['subject']}, undetermined: there is no figure.`,
   'sensitivity-no-margin': (p) =>

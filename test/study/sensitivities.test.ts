@@ -83,7 +83,7 @@ describe('take-off 28 of the demo', () => {
       expect(own).toEqual([...own].sort((a, b) => b - a));
     }
     expect(list.inputs[0]?.sentence.text).toBe(
-      'Gust, 5 kt more: takes 4.9 kt from the 1 kt that the crosswind has to spare (357 %).',
+      'Gust, 5 kt more: takes 4.9 kt from the 1 kt that the crosswind has to spare (490 %).',
     );
     expect(list.inputs.map(({ input }) => input).slice(0, 4)).toEqual([
       'gust',
@@ -92,6 +92,34 @@ describe('take-off 28 of the demo', () => {
       'surfaceFactor',
     ]);
     expect(list.limitsOfUse.length).toBeGreaterThan(0);
+  });
+
+  it('says what the change takes, rounded up, as a share of the margin that it prints', () => {
+    const sentences = [takeoffRequest('takeoff-28'), landingRequest('landing-28'), landingRequest('quarry-landing-04')]
+      .flatMap((request) => found(request).inputs)
+      .filter(({ sentence }) => sentence.code === 'sensitivity');
+    expect(sentences.length).toBeGreaterThan(20);
+    for (const { sentence, criteria } of sentences) {
+      const [, eaten, margin, percent] =
+        /takes ([\d.]+) .* from the ([\d.]+) .*to spare(?: \((\d+) %\))?\.$/.exec(
+          sentence.text.replace(/(?<=\d)\u00a0(?=\d)/g, ''),
+        ) ?? [];
+      expect(Number(eaten), sentence.text).toBeGreaterThanOrEqual(criteria[0]?.eaten as number);
+      expect(Number(margin), sentence.text).toBe(criteria[0]?.margin.value);
+      const share = (Number(eaten) / Number(margin)) * 100;
+      expect(Number(percent), sentence.text).toBe(Math.ceil(Number(share.toFixed(6))));
+    }
+  });
+
+  it('prints no share of a margin that is printed as nothing', () => {
+    const sentence = (limit_kt: number) => {
+      const crosswind = [{ speed: { value: limit_kt, unit: 'kt' }, status: 'limitation' }];
+      const request = takeoffRequest('takeoff-28', { 'performanceData.crosswind': crosswind });
+      return found(request).inputs.find(({ input }) => input === 'gust')?.sentence.text;
+    };
+    // 17 kt from 78° off the nose are 16.63 kt across, printed as 17.
+    expect(sentence(17)).toBe('Gust, 5 kt more: takes 4.9 kt from the 0 kt that the crosswind has to spare.');
+    expect(sentence(18)).toBe('Gust, 5 kt more: takes 4.9 kt from the 1 kt that the crosswind has to spare (490 %).');
   });
 
   it('prints the margins of the assessment', () => {
