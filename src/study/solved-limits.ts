@@ -1,6 +1,6 @@
 import type { Fault, ReadResult } from '../documents/index.ts';
-import { type AnyRequest, assessAny } from './any-request.ts';
-import { obstacleHeightInput } from './inputs/obstacles.ts';
+import { type AnyRequest, assessAny, isTakeoff } from './any-request.ts';
+import { obstacleHeightInput, obstaclesThatCount } from './inputs/obstacles.ts';
 import { inUnit, plain } from './inputs/study-input.ts';
 import {
   crosswindQuestion,
@@ -109,7 +109,8 @@ export function greatestSurfaceFactor(request: AnyRequest): ReadResult<SolvedLim
  * @param request - a take-off or a landing request whose runway lists the obstacle.
  * @param name - the obstacle by its name in the list.
  * @returns the limit, rounded down to 1 m or 1 ft and searched up to 300 m, or the faults of the request; a name that
- *   belongs to none or to several is one of them.
+ *   belongs to none or to several is one of them, and so is that of an obstacle on which no criterion depends, because it
+ *   stands beyond the other end.
  *
  * @example
  * tallestObstacle({ schema: 'groundroll/takeoff-request/1' } as never, 'pines').ok // => false
@@ -126,6 +127,11 @@ export function tallestObstacle(request: AnyRequest, name: string): ReadResult<S
       message: `${named.length === 0 ? 'none' : named.length} of the obstacles listed ${named.length > 1 ? 'are' : 'is'} named "${name}"`,
     };
     return { ok: false, faults: [fault] };
+  }
+  if (!obstaclesThatCount(read).includes(obstacle)) {
+    const phase = isTakeoff(read) ? 'take-off' : 'landing';
+    const message = `"${name}" stands beyond the ${obstacle.end} end: no criterion of a ${phase} on ${read.runwayInUse} depends on it`;
+    return { ok: false, faults: [{ path: 'runway.obstacles', message }] };
   }
   const input = obstacleHeightInput(read, obstacle);
   const metres = (from: 'mHeight' | 'mElevation', value: number) => plain(inUnit({ value, unit: from }, input.unit));

@@ -136,6 +136,25 @@ describe('tallestObstacle', () => {
       faults: [{ message: '2 of the obstacles listed are named "pines"' }],
     });
   });
+
+  it('refuses an obstacle at the other end, on which no criterion depends, and never calls it within limits', () => {
+    // The pines stand beyond the 28 end: behind a take-off on 28 and ahead of a landing on 10.
+    const faults = (phase: string) => [
+      {
+        path: 'runway.obstacles',
+        message: `"pines" stands beyond the 28 end: no criterion of a ${phase} depends on it`,
+      },
+    ];
+    expect(tallestObstacle(takeoffRequest('takeoff-28'), 'pines')).toEqual({
+      ok: false,
+      faults: faults('take-off on 28'),
+    });
+    expect(tallestObstacle(landingRequest('landing-10'), 'pines')).toEqual({
+      ok: false,
+      faults: faults('landing on 10'),
+    });
+    expect(tallestObstacle(landingRequest('landing-28'), 'pines').ok).toBe(true);
+  });
 });
 
 describe('mostAdverseSurface', () => {
