@@ -55,6 +55,7 @@ module.exports = {
           '^src/[^/]+/index\\.ts$',
           '^src/units/unit-table\\.ts$',
           '^src/units/comparison-step\\.ts$',
+          '^src/units/as-given\\.ts$',
           '-schema\\.ts$',
           '\\.record\\.ts$',
           '\\.check-values\\.json$',

@@ -72,10 +72,11 @@ function triggerOf(
   words?: (limit: SolvedLimit) => string,
 ): ReassessTrigger[] {
   const limit = solve(question);
-  const { value, limitedBy } = limit;
+  const { limitedBy } = limit;
+  const { value } = limit.sentence.parameters;
   if (limit.answer !== 'value' || value === undefined) return [];
   const quantity = question.input.id === 'pressure' ? limit.quantity : limit.quantity.toLowerCase();
-  const sentence = studySentence(code, { quantity, value: words?.(limit) ?? inWords(value) });
+  const sentence = studySentence(code, { quantity, value: words?.(limit) ?? value });
   return [{ sentence, verdict: limitedBy[0]?.verdict ?? 'undetermined', limitedBy, limit }];
 }
 

@@ -109,6 +109,8 @@ function limitOf(
   const measured = (adversity: number): Measure<UnitWord> => ({ value: adversity * sign + 0, unit: input.unit });
   const turning = beyond === undefined ? { criteria: [], words: '' } : notWithin(input, beyond * sign + 0);
   const range = { from: measured(from), to: measured(to) };
+  // What is not whole is said towards what was searched, and a value towards what needs less.
+  const [inwards, favourably] = sign > 0 ? (['up', 'down'] as const) : (['down', 'up'] as const);
   return {
     quantity: input.quantity,
     answer,
@@ -120,9 +122,9 @@ function limitOf(
     working: [...tried].map(([at, verdict]) => ({ at, verdict })),
     sentence: studySentence(codes[answer], {
       quantity: capital(input.quantity),
-      from: inWords(range.from, step),
-      to: inWords(range.to, step),
-      ...(value === undefined ? {} : { value: inWords(measured(value), step) }),
+      from: inWords(range.from, step, inwards),
+      to: inWords(range.to, step, favourably),
+      ...(value === undefined ? {} : { value: inWords(measured(value), step, favourably) }),
       way: sign > 0 ? 'up to' : 'down to',
       turning: turning.words,
     }),

@@ -1,6 +1,6 @@
 import { type Criterion, marginInWords, type Verdict } from '../assessment/index.ts';
 import { comparisonStep } from '../units/comparison-step.ts';
-import { formatValue, type Measure, type UnitWord } from '../units/index.ts';
+import { type FormatOptions, formatValue, type Measure, type UnitWord } from '../units/index.ts';
 
 /** The step to which a solved value is given in its unit: what a pilot can read off or act upon. */
 export function stepOf(unit: UnitWord): number {
@@ -15,8 +15,12 @@ export function decimalsOf(step: number): number {
 }
 
 /** A measure with as many decimals as its step. */
-export function inWords({ value, unit }: Measure<UnitWord>, step = stepOf(unit)): string {
-  return formatValue(value, unit, { decimals: decimalsOf(step) });
+export function inWords(
+  { value, unit }: Measure<UnitWord>,
+  step = stepOf(unit),
+  rounding: FormatOptions['rounding'] = 'nearest',
+): string {
+  return formatValue(value, unit, { decimals: decimalsOf(step), rounding });
 }
 
 export function capital(words: string): string {

@@ -1,8 +1,8 @@
 import type { Obstacle, PoliciesGiven, RunwayEnd } from '../assessment/index.ts';
 import { surfaceInWords } from '../distance/index.ts';
-import { formatSlope, formatValue, type Measure, type Percent } from '../units/index.ts';
-import { isUnitWord } from '../units/unit-table.ts';
-import { type Assessment, shown } from './ledger.ts';
+import { asGiven } from '../units/as-given.ts';
+import { formatSlope, type Measure, type Percent } from '../units/index.ts';
+import type { Assessment } from './ledger.ts';
 
 /** What the assessment was given, in sentences; what was not given is named where something else stood in for it. */
 export function inputLines(assessment: Assessment): string[] {
@@ -13,12 +13,6 @@ export function inputLines(assessment: Assessment): string[] {
     ...limitLines(assessment),
     ...policyLines(assessment),
   ];
-}
-
-/** With the decimals that it was put in with. */
-function asGiven(given: Measure): string {
-  const decimals = String(given.value).split('.')[1]?.length ?? 0;
-  return isUnitWord(given.unit) ? formatValue(given.value, given.unit, { decimals }) : shown(given, decimals);
 }
 
 function aeroplaneLines({ request }: Assessment): string[] {

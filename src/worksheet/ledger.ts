@@ -11,8 +11,16 @@ import {
   verdictInWords,
 } from '../assessment/index.ts';
 import { surfaceInWords } from '../distance/index.ts';
+import { asGiven } from '../units/as-given.ts';
 import { comparisonDecimals } from '../units/comparison-step.ts';
-import { formatNumber, formatSlope, formatValue, type Measure, type Percent } from '../units/index.ts';
+import {
+  type FormatOptions,
+  formatNumber,
+  formatSlope,
+  formatValue,
+  type Measure,
+  type Percent,
+} from '../units/index.ts';
 import type { UnitWord } from '../units/unit-table.ts';
 
 /** Either finished assessment. */
@@ -33,8 +41,8 @@ export interface WorksheetLine {
 }
 
 /** A measure with its unit in words. */
-export const shown = (measured: Measure, decimals = 0) =>
-  formatValue(measured.value, measured.unit as UnitWord, { decimals });
+export const shown = (measured: Measure, decimals = 0, rounding: FormatOptions['rounding'] = 'nearest') =>
+  formatValue(measured.value, measured.unit as UnitWord, { decimals, rounding });
 const metres = (value: number) => `${value < 0 ? '\u2212' : ''}${formatNumber(Math.abs(value), { decimals: 1 })} m`;
 
 const stairWords: Readonly<Record<string, string>> = {
@@ -87,17 +95,17 @@ function todays(step: string, assessment: Assessment): string | undefined {
   const { request, windOnRunway, slope, factorSet, headline, trace } = assessment;
   const { mass, weather, runway, runwayInUse, performanceData, configuration } = request;
   const air = headline.find(({ code }) => code.startsWith('pressure-altitude'))?.parameters['pressureAltitude_ft'];
-  const altitude = shown({ value: Number(air), unit: 'ftPA' });
-  const temperature = shown(weather.temperature);
+  const altitude = shown({ value: Number(air), unit: 'ftPA' }, 0, 'up');
+  const temperature = asGiven(weather.temperature);
   const said = (code: SentenceCode) =>
     trace.flatMap((entry) => (entry.kind === 'decision' && entry.code === code ? [entry.text] : []))[0];
   switch (step) {
     case 'manual': {
       const flown = performanceData.configurations.find(({ id }) => id === configuration)?.name;
-      return [performanceData.identity.name, flown, shown(mass), altitude, temperature].filter(Boolean).join(', ');
+      return [performanceData.identity.name, flown, asGiven(mass), altitude, temperature].filter(Boolean).join(', ');
     }
     case 'mass':
-      return shown(mass);
+      return asGiven(mass);
     case 'elevation':
       return altitude;
     case 'temperature':
@@ -149,14 +157,15 @@ export function breakEvenSentence(found: BreakEvenFound): string {
 
 function distanceAlone({ quantity, answer, value, range }: BreakEvenFound): string {
   const decimals = quantity === 'surface factor' ? 3 : quantity === 'tailwind' ? 1 : 0;
-  const between = `${shown(range.from, decimals)} to ${shown(range.to, decimals)}`;
+  // Nothing beyond what was searched.
+  const between = `${shown(range.from, decimals, 'up')} to ${shown(range.to, decimals, 'down')}`;
   if (answer === 'withinThroughoutRange') return `${capital(quantity)}: within throughout the range, ${between}.`;
   // Some of it may be outside, today's value too.
   if (answer === 'undetermined')
     return `${capital(quantity)}: not within anywhere in the range, ${between}; undetermined in some or all of it.`;
   if (answer === 'outsideThroughoutRange' || value === undefined)
     return `${capital(quantity)}: not within anywhere in the range, ${between}.`;
-  return `${capital(quantity)}: within up to ${shown(value, decimals)}.`;
+  return `${capital(quantity)}: within up to ${shown(value, decimals, 'down')}.`;
 }
 
 /** The name of a mark: `Latest reject point`. */
@@ -188,9 +197,9 @@ export function markSentence({ id, at, shareOfRunway, speed, reasons }: MarkFoun
 export function completedFor({ request }: Assessment): string {
   const { performanceData, runway, runwayInUse, mass, weather } = request;
   const { wind, temperature } = weather;
-  const from = typeof wind.from === 'string' ? wind.from : shown(wind.from);
-  const gust = wind.gust === undefined ? '' : ` gusting ${shown(wind.gust)}`;
-  return `Completed for ${performanceData.identity.name}, ${shown(mass)}, ${runway.aerodrome} ${runwayInUse}; wind ${from} ${shown(wind.speed)}${gust}, ${shown(temperature)}.`;
+  const from = typeof wind.from === 'string' ? wind.from : asGiven(wind.from);
+  const gust = wind.gust === undefined ? '' : ` gusting ${asGiven(wind.gust)}`;
+  return `Completed for ${performanceData.identity.name}, ${asGiven(mass)}, ${runway.aerodrome} ${runwayInUse}; wind ${from} ${asGiven(wind.speed)}${gust}, ${asGiven(temperature)}.`;
 }
 
 function capital(words: string): string {

@@ -1,6 +1,7 @@
 import { verdictInWords } from '../assessment/index.ts';
 import type { RunwayDistanceCell, RunwayDistanceRow, RunwayDistanceTable } from '../study/index.ts';
-import { formatNumber, formatValue } from '../units/index.ts';
+import { asGiven } from '../units/as-given.ts';
+import { formatNumber } from '../units/index.ts';
 import { sentenceHtml, textHtml } from './markup.ts';
 import { page } from './page.ts';
 import type { Paper } from './page-style.ts';
@@ -59,7 +60,7 @@ export function runwayDistanceTableHtml(
 }
 
 function gridHtml({ rowsAlong, temperatures, rows }: RunwayDistanceTable): string {
-  const columns = temperatures.map(({ value }) => `<th scope="col">${textHtml(formatValue(value, 'degC'))}</th>`);
+  const columns = temperatures.map((each) => `<th scope="col">${textHtml(asGiven(each))}</th>`);
   const caption = `Distance required over ${rowsAlong === 'mass' ? 'mass' : 'wind along the runway'} and temperature`;
   const head = `<tr><th scope="col">${rowsAlong === 'mass' ? 'mass' : 'wind'}</th>${columns.join('')}<th scope="col">speeds, KIAS</th></tr>`;
   const body = rows.map((row, i) => rowHtml(row, rows[i + 1]));
@@ -106,7 +107,7 @@ function reasonsBeside({ rows }: RunwayDistanceTable): string[] {
     const others = cells.filter((cell) => !isWithin(cell) && !(cell.spare !== undefined && cell.spare.value < 0));
     const reasons = others.map(({ verdict, temperature, sentence }) => {
       const what = verdict === 'outside' ? sentence.parameters['what'] : sentence.text.replace(/\.$/, '');
-      return `at ${formatValue(temperature.value, 'degC')} ${what}`;
+      return `at ${asGiven(temperature)} ${what}`;
     });
     return reasons.length === 0 ? [] : [`${words}: ${reasons.join('; ')}.`];
   });

@@ -1,5 +1,6 @@
 import { verdictInWords } from '../assessment/index.ts';
 import type { RunwayDistanceCell, RunwayDistanceRow, RunwayDistanceTable } from '../study/index.ts';
+import { asGiven } from '../units/as-given.ts';
 import { formatValue } from '../units/index.ts';
 
 /**
@@ -11,11 +12,7 @@ import { formatValue } from '../units/index.ts';
  */
 export function runwayDistanceTableMarkdown(table: RunwayDistanceTable): string {
   const { title, validOnlyIf, temperatures, rows, rowsAlong, reading } = table;
-  const head = [
-    rowsAlong === 'mass' ? 'mass' : 'wind',
-    ...temperatures.map(({ value }) => formatValue(value, 'degC')),
-    'speeds',
-  ];
+  const head = [rowsAlong === 'mass' ? 'mass' : 'wind', ...temperatures.map(asGiven), 'speeds'];
   const lines = [
     `# ${title.text.replace(/\.$/, '')}`,
     '',
@@ -73,7 +70,7 @@ function reasons({ rows }: RunwayDistanceTable): string[] {
   return rows.flatMap(({ words, cells }) =>
     cells
       .filter(({ verdict }) => verdict !== 'within')
-      .map(({ temperature, sentence }) => `${words} at ${formatValue(temperature.value, 'degC')}: ${sentence.text}`),
+      .map(({ temperature, sentence }) => `${words} at ${asGiven(temperature)}: ${sentence.text}`),
   );
 }
 

@@ -66,6 +66,57 @@ describe('a sentence', () => {
     );
   });
 
+  it('gives what is asked and what counts against the pilot rounded up, and never as if it were not beyond a limit', () => {
+    const clearance = { obstacle: 'pines', factored_ft: 49, unfactored_ft: 60 };
+    // 15 m are 49.2 ft; 15.24 m, 50 ft with a binary tail.
+    expect(text('obstacle-clearance', { ...clearance, clearance_ft: 15 / 0.3048 })).toContain('; 50 ft are asked');
+    expect(text('obstacle-clearance', { ...clearance, clearance_ft: 50 + 1e-12 })).toContain('; 50 ft are asked');
+    expect(text('excess-height-paid', { height_ft: 20.3, angle_deg: 3 })).toContain('threshold 21 ft too high');
+    expect(text('gust-unknown', { threshold_kt: 18, used_kt: 7.2 })).toContain(' 8 kt are used');
+    expect(text('tailwind-beyond-manual', { wind_kt: 8.04, cap_kt: 8 })).toContain('8.1 kt is beyond');
+    expect(text('tailwind-beyond-manual', { wind_kt: 8.04, cap_kt: 7.96 })).toContain('tailwind, 7.9 kt:');
+    expect(text('no-tailwind-law', { wind_kt: 1.02 })).toContain('a tailwind of 1.1 kt');
+    expect(text('beyond-pro-rating', { steps: 2.01, most: 2 })).toContain('2.1 steps');
+    expect(text('hazard-steep-approach', { angle_deg: 3.51 })).toContain('at 3.6° is steeper than 3.5°');
+    expect(text('slope-beyond-set', { slope_percent: 2.02, limit_percent: 2 })).toContain(
+      'uphill 2.1 % is beyond the 2 %',
+    );
+    expect(text('slope-beyond-manual', { slope_percent: -1.62, limit_percent: 1.5 })).toBe(
+      "The slope downhill 1.7 % is beyond the manual's last printed slope, 1.5 %.",
+    );
+    expect(text('hazard-steep-slope', { slope_percent: -2.02 })).toContain('downhill 2.1 %');
+  });
+
+  it('gives what limits rounded down, and what was put in with its decimal', () => {
+    const at = { elevation_ft: 437.2, pressureAltitude_ft: 640.2 };
+    expect(text('pressure-altitude', { ...at, qnh_hPa: 1006.4 })).toBe(
+      'QNH 1\u00a0006.4 hPa at 438 ft elevation: 641 ft pressure altitude.',
+    );
+    expect(text('pressure-altitude', { ...at, qnh_hPa: 1006.98 })).toContain('1\u00a0006.9 hPa');
+    expect(text('pressure-altitude-from-qfe', { ...at, qfe_hPa: 990 })).toContain('QFE 990 hPa');
+    expect(text('headwind-capped', { cap_kt: 14.6 })).toContain('wind, 14.6 kt.');
+    // 2 301 lb are 1 043.716 kg.
+    expect(text('mass-not-covered', { table: 'take-off', limit_kg: 1043.716 })).toContain('up to 1\u00a0043.7 kg and');
+    expect(text('elevation-not-covered', { table: 'take-off', limit_ft: 1999.8 })).toContain(
+      'up to 1\u00a0999.8 ft pressure altitude and',
+    );
+    expect(text('temperature-not-covered', { table: 'take-off', limit_degC: 14.96 })).toContain('up to 14.9 °C and');
+    expect(text('crosswind-against-stall', { limit_kt: 8.77, crosswind_kt: 9 })).toContain('0.2 V_S0 is 8.7 kt');
+    expect(text('addition-below-half-gust', { addition_kt: 2.97, half_kt: 2.96 })).toMatch(/^2\.9 kt .* is 3\.0 kt\.$/);
+  });
+
+  it('gives the figures of a manual and of a set as they are printed', () => {
+    const axis = { table: 'distance', quantity: 'mass', min: 850.4, max: 1043.3, unit: 'kg' };
+    expect(text('off-table', { ...axis, given: 1043.32 })).toContain(
+      '850.4 kg to 1\u00a0043.3 kg of mass; 1\u00a0043.4 kg',
+    );
+    expect(text('off-table', { ...axis, given: 850.38 })).toContain('; 850.3 kg is beyond it');
+    expect(text('read-at-edge', { ...axis, given: 840, edge: 850.4 })).toContain('its edge, 850.4 kg.');
+    expect(text('surface-at-least', { condition: 'soft', factor: 1.255 })).toContain('"at least 1.255"');
+    expect(text('surface-at-most', { condition: 'soft', factor: 1.2 })).toContain('"at most 1.20"');
+    expect(text('slope-of-set', { slope_percent: 1.5, percentPerPercent: 7.5 })).toContain('7.5 % for each 1 %');
+  });
+
   it('gives two bounds as a band, and equal ones as one figure', () => {
     const parameters = { surface: 'wet grass', leastFriction: 0.05, greatestFriction: 0.1, leastKnown: 0.02 };
     const words = (greatestKnown: number, high: number) =>
@@ -74,6 +125,10 @@ describe('a sentence', () => {
     expect(words(0.05, 1.25)).toContain('by 1.10 to 1.25.');
     expect(words(0.02, 1.1)).toContain('instead of 0.02 on');
     expect(words(0.02, 1.1)).toContain('by 1.10.');
+    // The band holds its bounds.
+    expect(words(0.05, 1.251)).toContain('by 1.10 to 1.26.');
+    const open = text('estimate-surface-open', { ...parameters, low: 1.318 });
+    expect(open).toContain('by at least 1.31;');
   });
 });
 

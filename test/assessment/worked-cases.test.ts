@@ -122,7 +122,7 @@ describe('soft grass in spring', () => {
     expect(estimate.least).toBeLessThan(by.breakEvenSurface);
     expect(estimate.everLiftsOff).toBe(false);
     const [shown] = assessment.estimates;
-    expect(shown?.text).toContain(`at least ${estimate.least.toFixed(2)}`);
+    expect(shown?.text).toContain(`at least ${Math.floor(estimate.least * 100) / 100};`);
     expect(shown?.text).toContain('may not reach its lift-off speed');
   });
 
@@ -159,14 +159,14 @@ describe('soft grass in spring', () => {
 
   it('stands on the page as rebuilt', () => {
     says(
-      `pressure altitude **${Math.round(by.pressureAltitude_ft)} ft**`,
+      `pressure altitude **${up(by.pressureAltitude_ft)} ft**`,
       `uphill ${by.slope_percent.toFixed(1)} %`,
       `headwind used **${by.used.toFixed(1)} kt**`,
       `crosswind **${up(by.crosswind)} kt** of 14 kt`,
       ...Object.values(by.stairs).map((metres) => `| ${tenth(metres).toFixed(1)} m |`),
       `at least **${up(by.stairs['safety factor'])} m** of 810 m`,
       `more than **${by.breakEvenSurface}**`,
-      `at least **${estimate.least.toFixed(2)}**`,
+      `at least **${Math.floor(estimate.least * 100) / 100}**`,
     );
   });
 });
@@ -269,7 +269,7 @@ describe('a short runway between trees in summer', () => {
   it('stands on the page as rebuilt', () => {
     const [trees] = departure.over;
     says(
-      `ressure altitude **${thousands(Math.round(departure.pressureAltitude_ft))} ft**`,
+      `ressure altitude **${thousands(up(departure.pressureAltitude_ft))} ft**`,
       `density altitude **${thousands(up(departure.densityAltitude_ft))} ft**`,
       `| ${tenth(departure.stairs.manual).toFixed(1)} m | ${tenth(arrival.stairs.manual).toFixed(1)} m |`,
       `| ${tenth(departure.stairs.wind).toFixed(1)} m | ${tenth(arrival.stairs.wind).toFixed(1)} m |`,
@@ -382,7 +382,7 @@ describe('gusts across a paved runway', () => {
   it('stands on the page as rebuilt', () => {
     const steep = arrival.stairs as Record<string, number>;
     says(
-      `ressure altitude **${thousands(Math.round(departure.pressureAltitude_ft))} ft**`,
+      `ressure altitude **${thousands(up(departure.pressureAltitude_ft))} ft**`,
       `headwind used **${departure.used.toFixed(1)} kt**`,
       `crosswind **${up(departure.crosswind)} kt**`,
       `of the ${down(14 * Math.cos((42 * Math.PI) / 180))} kt that the mean direction shows`,

@@ -91,6 +91,27 @@ describe('masses over temperatures', () => {
   });
 });
 
+it('states what it holds for as it was put in, never rounded to the unsafe side', () => {
+  const table = tableOf(
+    takeoffRequest('takeoff-28', {
+      'weather.qnh.value': 1006.4,
+      'runway.length.value': 829.6,
+      'weather.wind.speed.value': 7.4,
+    }),
+    { masses: kg(899.6), temperatures: degC(19.6) },
+  );
+  expect(table.validOnlyIf.text).toContain('QNH is not below 1\u00a0006.4 hPa');
+  expect(table.validOnlyIf.text).toContain('829.6 m of dry grass');
+  expect(table.validOnlyIf.text).toContain('at 7.4 kt gusting 17 kt');
+  expect(table.rows[0]?.words).toBe('899.6 kg');
+  const winds = tableOf(landingRequest('landing-10', { 'mass.value': 899.6 }), {
+    headwinds: knots(4.96),
+    temperatures: degC(20),
+  });
+  expect(winds.rows[0]?.words).toBe('4.96 kt headwind');
+  expect(winds.validOnlyIf.text).toContain('its mass is not above 899.6 kg');
+});
+
 describe('a criterion beside the distance', () => {
   it('decides a cell: the trees on 10', () => {
     const table = tableOf(takeoffRequest('takeoff-10'), { masses: kg(850, 940), temperatures: degC(0, 26) });

@@ -97,6 +97,14 @@ describe('answers without a value', () => {
   });
 });
 
+it('says of the range no more than was searched', () => {
+  const masses = { maximumTakeoff: { value: 960.7, unit: 'kg' }, maximumLanding: { value: 960.7, unit: 'kg' } };
+  const light = takeoffRequest('takeoff-28', { 'performanceData.masses': masses, 'mass.value': 900.2 });
+  expect(solvedOf(limits.mass.solve(light)).sentence.text).toBe(
+    'Mass: within limits throughout the range, 901 kg to 960 kg.',
+  );
+});
+
 describe('tallestObstacle', () => {
   it('turns where the gradient turns, by height on its ground', () => {
     const request = takeoffRequest('takeoff-10');

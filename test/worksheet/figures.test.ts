@@ -140,6 +140,11 @@ describe('the wind rulers', () => {
     expect(descriptionOf(svg)).toContain('used: 4 kt tailwind');
   });
 
+  it('round a limit down', () => {
+    const changes = { 'performanceData.crosswind': [{ speed: { value: 9.79, unit: 'mps' }, status: 'limitation' }] };
+    expect(wordsIn(windRulersFigure(takeoff('takeoff-28', changes)))).toContain('9.7 m/s limitation');
+  });
+
   it('say which limit only informs, and stand a report without spread as one line', () => {
     expect(
       wordsIn(windRulersFigure(takeoff('takeoff-28', { 'policies.demonstratedCrosswind': 'information' }))),

@@ -55,6 +55,13 @@ describe('as Markdown', () => {
     );
   });
 
+  it('heads a column with the temperature that was put in', () => {
+    const axes = { masses: [{ mass: { value: 899.6, unit: 'kg' } }], temperatures: degC(20.6) } as const;
+    const text = runwayDistanceTableMarkdown(tableOf(runwayDistanceTable(takeoffRequest('takeoff-28'), axes)));
+    expect(text).toContain('| mass | 20.6 °C | speeds |');
+    expect(text).toContain('| 899.6 kg | ');
+  });
+
   it('has the same number of cells in every line of the grid', () => {
     const grid = lines.filter((line) => line.startsWith('|'));
     expect(new Set(grid.map((line) => line.replaceAll('\\|', '').split('|').length))).toEqual(new Set([6]));

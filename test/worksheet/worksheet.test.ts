@@ -137,6 +137,23 @@ describe('worksheet', () => {
     expect(said(1050)).toContain('Tailwind: not within anywhere in the range, 0.0 kt to 8.0 kt. The');
   });
 
+  it('says for what it is completed as that was put in, and of a range no more than was searched', () => {
+    const masses = { maximumTakeoff: { value: 960.7, unit: 'kg' }, maximumLanding: { value: 960.7, unit: 'kg' } };
+    const assessment = takeoff('takeoff-28', {
+      'performanceData.masses': masses,
+      mass: { value: 900.6, unit: 'kg' },
+      'weather.temperature.value': 26.4,
+      'weather.wind.gust.value': 16.6,
+    });
+    const said = plain(worksheetText(assessment));
+    expect(said).toContain('900.6 kg, Vesikorpi 28; wind 190° true 7 kt gusting 16.6 kt, 26.4 °C.');
+    expect(plain(worksheetMarkdown(worksheet(assessment, formulaRecords)))).toContain(
+      // 636.9 ft.
+      'flap 15, 900.6 kg, 637 ft pressure altitude, 26.4 °C',
+    );
+    expect(said).toContain('Mass: within throughout the range, 850 kg to 960 kg.');
+  });
+
   it('says undetermined where there is no distance', () => {
     expect(plain(worksheetText(takeoff('takeoff-28', { configuration: 'flap-0' })))).toContain(
       'The distance required undetermined',

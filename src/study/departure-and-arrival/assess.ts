@@ -9,6 +9,7 @@ import {
   verdictInWords,
 } from '../../assessment/index.ts';
 import type { ReadResult } from '../../documents/index.ts';
+import { asGiven, decimalsGiven } from '../../units/as-given.ts';
 import { version } from '../../version.ts';
 import { type StudySentence, studySentence } from '../sentences.ts';
 import { capital, inWords, overallVerdict } from '../words.ts';
@@ -83,7 +84,10 @@ function sentencesOf(
   const down = `landing on ${arrival.runwayInUse} at ${arrival.runway.aerodrome}`;
   const isFlight = request.sequence === 'departure then arrival';
   const [first, second] = isFlight ? [out, down] : [down, out];
-  const masses = { takeoff: inWords(departure.mass), landing: inWords(arrival.mass) };
+  const { mass: landed } = arrival;
+  // Less a burn in another unit it may have a long tail.
+  const landingMass = inWords(landed, decimalsGiven(landed.value) === 0 ? 1 : 0.1, 'up');
+  const masses = { takeoff: asGiven(departure.mass), landing: landingMass };
   const head = studySentence('both-ends', { first: capital(first), second, verdict: verdictInWords(verdict) });
   const verdicts = [takeoff, landing].map(({ headline }) => headline[0] as Sentence);
   if (request.sequence === 'departure then arrival') {
@@ -91,7 +95,7 @@ function sentencesOf(
     const mass =
       fuelBurnt === undefined
         ? studySentence('mass-without-burn', masses)
-        : studySentence('mass-less-burn', { ...masses, burn: inWords(fuelBurnt) });
+        : studySentence('mass-less-burn', { ...masses, burn: asGiven(fuelBurnt) });
     return [head, mass, ...verdicts];
   }
   const { departureTemperature } = request;
@@ -103,8 +107,8 @@ function sentencesOf(
       ? []
       : [
           studySentence('departure-temperature', {
-            now: inWords(arrival.weather.temperature),
-            later: inWords(departureTemperature),
+            now: asGiven(arrival.weather.temperature),
+            later: asGiven(departureTemperature),
           }),
         ]),
     ...verdicts.reverse(),

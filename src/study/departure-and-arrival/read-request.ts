@@ -5,6 +5,7 @@ import {
   type TakeoffRequest,
 } from '../../assessment/index.ts';
 import { type Fault, type ReadResult, readDocument } from '../../documents/index.ts';
+import { asGiven } from '../../units/as-given.ts';
 import type { Measure } from '../../units/index.ts';
 import { inUnit, plain } from '../inputs/study-input.ts';
 import { inWords } from '../words.ts';
@@ -113,7 +114,7 @@ function flightFaults(request: DepartureThenArrivalRequest): Fault[] {
   if (fuelBurnt !== undefined && landing.value <= 0) {
     faults.push({
       path: 'fuelBurnt',
-      message: `${inWords(fuelBurnt)} is not less than the take-off mass, ${value} ${unit}`,
+      message: `${asGiven(fuelBurnt)} is not less than the take-off mass, ${value} ${unit}`,
     });
   }
   const stated = arrival.mass;

@@ -1,9 +1,9 @@
 import type { Fault } from '../../documents/index.ts';
-import { formatNumber, type Measure } from '../../units/index.ts';
+import { asGiven } from '../../units/as-given.ts';
+import type { Measure } from '../../units/index.ts';
 import type { AnyRequest } from '../any-request.ts';
 import { objectFaults, strayFaults } from '../argument-faults.ts';
 import { alongRunway } from '../inputs/wind.ts';
-import { inWords } from '../words.ts';
 
 /** The rows and columns of a table: masses, or winds along the runway, over temperatures. */
 export interface RunwayDistanceAxes {
@@ -36,7 +36,7 @@ export function rowsAsked(request: AnyRequest, { masses, headwinds = [] }: Runwa
   }
   return masses.map(({ mass, loading }) => ({
     at: mass,
-    words: inWords(mass),
+    words: asGiven(mass),
     ...(loading === undefined ? {} : { loading }),
     request: { ...request, mass },
     path: 'masses',
@@ -45,8 +45,7 @@ export function rowsAsked(request: AnyRequest, { masses, headwinds = [] }: Runwa
 
 function alongInWords(headwind_kt: number): string {
   if (headwind_kt === 0) return 'calm';
-  const decimals = Number.isInteger(headwind_kt) ? 0 : 1;
-  return `${formatNumber(Math.abs(headwind_kt), { decimals })} kt ${headwind_kt > 0 ? 'headwind' : 'tailwind'}`;
+  return `${asGiven({ value: Math.abs(headwind_kt), unit: 'kt' })} ${headwind_kt > 0 ? 'headwind' : 'tailwind'}`;
 }
 
 /** Rows and columns in order, none empty, one kind of row. */

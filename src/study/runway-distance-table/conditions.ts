@@ -1,7 +1,8 @@
 import { surfaceInWords } from '../../distance/index.ts';
+import { asGiven } from '../../units/as-given.ts';
+import type { Measure } from '../../units/index.ts';
 import { type AnyRequest, configurationOf } from '../any-request.ts';
 import { factorSetOf } from '../factor-set-of-request.ts';
-import { inWords } from '../words.ts';
 
 /** Everything that the figures hold for, in one list. */
 export function conditionsInWords(request: AnyRequest, rowsAlong: 'mass' | 'headwind'): string {
@@ -9,14 +10,15 @@ export function conditionsInWords(request: AnyRequest, rowsAlong: 'mass' | 'head
   const configuration = performanceData.configurations.find(({ id }) => id === configurationOf(request));
   const set = factorSetOf(request);
   const { qnh, qfe, wind } = weather;
-  const pressure = qnh === undefined ? `QFE is not below ${inWords(qfe as never)}` : `QNH is not below ${inWords(qnh)}`;
+  const pressure =
+    qnh === undefined ? `QFE is not below ${asGiven(qfe as Measure)}` : `QNH is not below ${asGiven(qnh)}`;
   const from =
     typeof wind.from === 'string'
       ? wind.from === 'variable'
         ? 'variable'
         : 'of no reported direction'
-      : inWords(wind.from);
-  const gust = wind.gust === undefined ? '' : ` gusting ${inWords(wind.gust)}`;
+      : asGiven(wind.from);
+  const gust = wind.gust === undefined ? '' : ` gusting ${asGiven(wind.gust)}`;
   const safety =
     safetyFactor === 'none'
       ? 'without a safety factor'
@@ -25,10 +27,10 @@ export function conditionsInWords(request: AnyRequest, rowsAlong: 'mass' | 'head
         : 'which asks for no safety factor';
   const conditions = [
     `the aeroplane is ${performanceData.identity.name} (${configuration?.name ?? ''})`,
-    ...(rowsAlong === 'mass' ? [] : [`its mass is not above ${inWords(request.mass)}`]),
-    `the runway is ${runwayInUse} at ${runway.aerodrome}, ${inWords(runway.length)} of ${surfaceInWords(runway.surface)}`,
+    ...(rowsAlong === 'mass' ? [] : [`its mass is not above ${asGiven(request.mass)}`]),
+    `the runway is ${runwayInUse} at ${runway.aerodrome}, ${asGiven(runway.length)} of ${surfaceInWords(runway.surface)}`,
     ...(rowsAlong === 'mass'
-      ? [`the wind is ${from} at ${inWords(wind.speed)}${gust}`]
+      ? [`the wind is ${from} at ${asGiven(wind.speed)}${gust}`]
       : ['the wind is steady along the runway']),
     pressure,
     `the factors are those of ${set.title} (${set.edition}), ${safety}`,

@@ -7,7 +7,7 @@ import { inUnit, plain } from '../inputs/study-input.ts';
 import { temperatureQuestion } from '../questions.ts';
 import { studySentence } from '../sentences.ts';
 import { solve } from '../solve.ts';
-import { capital, criterionInWords, inWords, named, tightestFirst } from '../words.ts';
+import { capital, criterionInWords, named, tightestFirst } from '../words.ts';
 import type { RowAsked } from './axes.ts';
 import type { RunwayDistanceCell, RunwayDistanceRow, WarmestTemperature } from './data.ts';
 
@@ -79,16 +79,21 @@ function cellOf({ criteria, verdict }: AnyAssessment, temperature: Measure<'degC
 /** Searched from the cold end, whatever the temperature of the request. */
 function warmestOf(request: AnyRequest, words: string): WarmestTemperature {
   const question = temperatureQuestion(inCelsius(request));
-  const { answer, value, range } = solve({ ...question, input: { ...question.input, today: undefined } });
+  const {
+    answer,
+    value,
+    range,
+    sentence: solved,
+  } = solve({ ...question, input: { ...question.input, today: undefined } });
   const row = capital(words);
-  const ends = { row, from: inWords(range.from), to: inWords(range.to) };
+  const { from = '', to = '', value: temperature = '' } = solved.parameters;
   const found = { answer, range: range as WarmestTemperature['range'] };
   if (answer === 'value' && value !== undefined) {
-    const sentence = studySentence('warmest-value', { row, temperature: inWords(value) });
+    const sentence = studySentence('warmest-value', { row, temperature });
     return { ...found, value: value as Measure<'degC'>, sentence };
   }
   const code = answer === 'withinThroughoutRange' ? 'warmest-throughout' : 'warmest-none';
-  return { ...found, sentence: studySentence(code, ends) };
+  return { ...found, sentence: studySentence(code, { row, from, to }) };
 }
 
 /** The columns are in degrees Celsius, whatever the request states. */

@@ -207,7 +207,10 @@ const inputWords: Readonly<Record<UncertainInputId, string>> = {
 
 function percentInWords(share: number): string {
   const percent = share * 100;
-  return formatNumber(percent, { decimals: Math.abs(percent - Math.round(percent)) < 1e-9 ? 0 : 1 });
+  return formatNumber(percent, {
+    decimals: Math.abs(percent - Math.round(percent)) < 1e-9 ? 0 : 1,
+    rounding: 'down',
+  });
 }
 
 const choices: readonly (keyof UncertaintyOptions)[] = ['inputs', 'cases', 'seed', 'share', 'distance'];

@@ -48,7 +48,7 @@ type Scale = (knots: number) => number;
 
 const inKnots = ({ speed }: WindLimitFound) => convert(speed.value, speed.unit, 'kt') as number;
 const limitInWords = ({ speed, status, binds }: WindLimitFound) =>
-  `${formatValue(speed.value, speed.unit, { decimals: Number.isInteger(speed.value) ? 0 : 1 })} ${status}${binds ? '' : ', informs only'}`;
+  `${formatValue(speed.value, speed.unit, { decimals: Number.isInteger(speed.value) ? 0 : 1, rounding: 'down' })} ${status}${binds ? '' : ', informs only'}`;
 
 /** Up to the next five knots, with room for the eye. */
 const upToFive = (knots: number) => Math.max(10, Math.ceil((knots + 1) / 5) * 5);
