@@ -96,6 +96,10 @@ describe('take-off on 28', () => {
       first: `take-off distance ${again.takeoff('28', 185).required} m, within limits`,
       second: `take-off distance ${again.takeoff('28', 195).required} m, within limits`,
     });
+    const said = assess().dataNotes.find(({ code }) => code === 'wind-near-abeam');
+    // 185° lies anticlockwise of the reported 190°.
+    expect(said?.text).toContain('5° backed (anticlockwise) take-off distance 814 m');
+    expect(said?.text).toContain('5° veered (clockwise) take-off distance 727 m');
     expect([again.takeoff('28', 185).required, again.takeoff('28', 195).required]).toEqual([814, 727]);
   });
 

@@ -32,6 +32,16 @@ describe('a sentence', () => {
     );
   });
 
+  it('says to which side a direction is turned', () => {
+    const spread = { angle_deg: 102, first: 'distance 811 m, within limits', second: 'distance 729 m, within limits' };
+    const sides =
+      ': 5° backed (anticlockwise) distance 811 m, within limits, 5° veered (clockwise) distance 729 m, within limits.';
+    expect(text('wind-near-abeam', spread)).toBe(
+      `The wind is 102° off the runway. Reported directions are rounded to 10°${sides}`,
+    );
+    expect(text('direction-from-designator', spread)).toContain(`5° out, as if the wind were${sides}`);
+  });
+
   it('gives shares in percent', () => {
     expect(text('headwind-used', { wind_kt: 3.5, share: 0.5 })).toContain('3.50 kt is used: 50 % of the least');
     expect(text('tailwind-used', { wind_kt: 3.5, share: 1.5 })).toContain('150 % of the mean');

@@ -83,14 +83,14 @@ const texts = {
   'north-converted': (p) =>
     `The runway direction ${n(p['given_deg'])}° ${p['givenNorth']} is ${n(p['converted_deg'], 1)}° ${p['convertedNorth']} with a variation of ${p['variation']} (${p['source']}).`,
   'wind-near-abeam': (p) =>
-    `The wind is ${n(p['angle_deg'])}° off the runway. Reported directions are rounded to 10°: 5° to one side ${p['first']}, 5° to the other ${p['second']}.`,
+    `The wind is ${n(p['angle_deg'])}° off the runway. Reported directions are rounded to 10°: 5° backed (anticlockwise) ${p['first']}, 5° veered (clockwise) ${p['second']}.`,
   'direction-only-painted': () => 'The runway direction is taken from its painted number, which may be 5° out.',
   'tora-shorter': (p) =>
     `The TORA is ${n(p['by_m'])} m shorter than the runway. For what stands ahead the missing part is taken to lie at the start, which brings it nearer.`,
   'addition-below-half-gust': (p) =>
     `${down(p['addition_kt'], 1)} kt are added to the approach speed, by choice; half the gust increment is ${up(p['half_kt'], 1)} kt.`,
   'direction-from-designator': (p) =>
-    `The runway direction is taken from its painted number, which may be 5° out: 5° to one side ${p['first']}, 5° to the other ${p['second']}.`,
+    `The runway direction is taken from its painted number, which may be 5° out, as if the wind were: 5° backed (anticlockwise) ${p['first']}, 5° veered (clockwise) ${p['second']}.`,
   // Reading tables
   'read-at-edge': (p) =>
     `The ${p['quantity']} ${tenth(p)} is on the favourable side of the ${p['table']} table; it is read at its edge, ${q(p['edge'], p['unit'])}.`,
