@@ -24,7 +24,7 @@ import {
 } from '../../src/assessment/result/present.ts';
 import { Working } from '../../src/assessment/result/steps-behind.ts';
 import { type FactorOrigin, factorSets } from '../../src/distance/index.ts';
-import { type Changes, landingRequest, takeoffRequest } from './scenario.ts';
+import { type Changes, landingRequest, takeoff, takeoffRequest } from './scenario.ts';
 
 const metres = (value: number) => ({ value, unit: 'm' });
 const distance = named(
@@ -355,6 +355,10 @@ describe('what to beware of', () => {
     expect(hazards({ ...quiet, 'runway.surface': { kind: 'snow' } })).toEqual(['hazard-soft-ground']);
     expect(hazards({ ...quiet, 'weather.wind.gust': { value: 17, unit: 'kt' } })).toEqual(['hazard-gusts']);
     expect(hazards({ ...quiet, 'weather.wind.gust': { value: 7, unit: 'kt' } })).toEqual([]);
+    // A gust that a report may leave out is assumed by policy, not said to be reported.
+    const unreported = takeoff('takeoff-28', { ...quiet, 'policies.unreportedGust': 'mean plus 10 kt' });
+    expect(codes(unreported.hazards)).toContain('hazard-gusts-assumed');
+    expect(codes(unreported.hazards)).not.toContain('hazard-gusts');
     const { 'runway.obstacles': _, ...withPines } = quiet;
     // Behind a take-off on 28, ahead of one on 10.
     expect(hazards(withPines)).toEqual(['hazard-obstacles']);

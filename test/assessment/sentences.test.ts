@@ -83,6 +83,10 @@ describe('a sentence', () => {
     expect(text('obstacle-clearance', { ...clearance, clearance_ft: 50 + 1e-12 })).toContain('; 50 ft are asked');
     expect(text('excess-height-paid', { height_ft: 20.3, angle_deg: 3 })).toContain('threshold 21 ft too high');
     expect(text('gust-unknown', { threshold_kt: 18, used_kt: 7.2 })).toContain(' 8 kt are used');
+    expect(text('hazard-gusts', { increment_kt: 9.2 })).toContain('Gusts of 10 kt above the mean: expect');
+    expect(text('hazard-gusts-assumed', { increment_kt: 9.2 })).toBe(
+      'No gust is reported. By the policy chosen gusts of 10 kt above the mean are assumed: airspeed and drift may change by as much.',
+    );
     expect(text('tailwind-beyond-manual', { wind_kt: 8.04, cap_kt: 8 })).toContain('8.1 kt is beyond');
     expect(text('tailwind-beyond-manual', { wind_kt: 8.04, cap_kt: 7.96 })).toContain('tailwind, 7.9 kt:');
     expect(text('no-tailwind-law', { wind_kt: 1.02 })).toContain('a tailwind of 1.1 kt');

@@ -240,7 +240,7 @@ export function commonHazards(situation: Situation, conditions: Conditions, wind
   add(wind.used_kt < 0, 'hazard-tailwind');
   add(surface.kind === 'grass' && surface.condition === 'wet', 'hazard-wet-grass');
   add((surface.kind === 'grass' && surface.ground === 'soft') || surface.kind === 'snow', 'hazard-soft-ground');
-  add(increment_kt > 0, 'hazard-gusts', { increment_kt });
+  add(increment_kt > 0, conditions.gustReported ? 'hazard-gusts' : 'hazard-gusts-assumed', { increment_kt });
   add((ahead ?? []).length + (behind ?? []).length > 0, 'hazard-obstacles');
   add(Math.abs(slope_percent) > (situation.set[situation.phase].slope?.upTo ?? 2), 'hazard-steep-slope', {
     slope_percent,

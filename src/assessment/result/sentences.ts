@@ -213,7 +213,9 @@ const texts = {
   'hazard-soft-ground': () =>
     'Soft ground differs from one step to the next; published figures for it are lower bounds.',
   'hazard-gusts': (p) =>
-    `Gusts of ${n(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
+    `Gusts of ${up(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
+  'hazard-gusts-assumed': (p) =>
+    `No gust is reported. By the policy chosen gusts of ${up(p['increment_kt'])} kt above the mean are assumed: airspeed and drift may change by as much.`,
   'hazard-obstacles': () => 'Sink and turbulence behind trees and ridges are not modelled.',
   'hazard-steep-slope': (p) =>
     `The slope, ${steep(p['slope_percent'])}, is steeper than published factors are meant for.`,
