@@ -1,5 +1,6 @@
 import type { WorkingEntry } from '../assessment/index.ts';
 import type { WorksheetLine } from './ledger.ts';
+import { textMarkdown } from './markup.ts';
 import { type WorksheetSection, worksheetSections } from './sections.ts';
 import { named, shownOutput, shownSource } from './shown-value.ts';
 import type { Worksheet, WorksheetFormula } from './worksheet.ts';
@@ -33,14 +34,15 @@ export function worksheetJson(sheet: Worksheet): string {
 
 function sectionLines({ id, title, lines }: WorksheetSection): string[] {
   if (id === 'ledger') return ['', '| | adds | total |', '|---|---:|---:|', ...lines.map(ledgerRow)];
-  if (id !== 'head') return ['', `## ${title}`, '', ...lines.map(({ sentence }) => `- ${sentence}`)];
+  if (id !== 'head') return ['', `## ${title}`, '', ...lines.map(({ sentence }) => `- ${textMarkdown(sentence)}`)];
   const [head, ...rest] = lines;
-  return [`# ${head?.sentence ?? ''}`, ...rest.flatMap(({ sentence }) => ['', sentence])];
+  return [`# ${textMarkdown(head?.sentence ?? '')}`, ...rest.flatMap(({ sentence }) => ['', textMarkdown(sentence)])];
 }
 
 function ledgerRow({ sentence, detail, factor, added = '', total = '' }: WorksheetLine): string {
   const words = [sentence, ...(factor === undefined ? [] : [`x ${factor}`])].join(', ');
-  return `| ${words}${detail === undefined ? '' : ` (${detail})`} | ${added} | ${total} |`;
+  const said = textMarkdown(`${words}${detail === undefined ? '' : ` (${detail})`}`);
+  return `| ${said.replaceAll('|', '\\|')} | ${added} | ${total} |`;
 }
 
 function formulaLines({ id, title, equation, citations }: WorksheetFormula): string[] {
@@ -55,10 +57,10 @@ function working(trace: readonly WorkingEntry[], formulas: readonly WorksheetFor
     '## Working',
     '',
     ...trace.map((entry) => {
-      if (entry.kind === 'decision') return `- ${entry.text}`;
+      if (entry.kind === 'decision') return `- ${textMarkdown(entry.text)}`;
       const units = unitsOf.get(entry.record) ?? {};
       const inputs = named(entry.inputs, units).join(', ');
-      return `- ${entry.label}: ${shownOutput(entry, units)} (\`${entry.record}\`: ${inputs})`;
+      return `- ${textMarkdown(`${entry.label}: ${shownOutput(entry, units)}`)} (\`${entry.record}\`: ${textMarkdown(inputs)})`;
     }),
   ];
 }

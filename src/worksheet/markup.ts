@@ -17,6 +17,24 @@ export function textHtml(text: string): string {
   return [...text].map((character) => entities[character] ?? (isControl(character) ? '\ufffd' : character)).join('');
 }
 
+/**
+ * A text for Markdown, on one line. Nothing in it is markup, neither of Markdown nor of the HTML that Markdown lets through,
+ * and no mathematics; what it would mean only elsewhere stays readable: `V_S0`, `[300, 325]`.
+ */
+export function textMarkdown(text: string): string {
+  return text
+    .trim()
+    .replace(/\s*[\r\n\u2028\u2029]\s*/g, ' ')
+    .replace(/[\\`*~$]/g, '\\$&')
+    .replace(/&(?=#?\w+;)/g, '&amp;')
+    .replaceAll('<', '&lt;')
+    .replace(/(?<![\p{L}\p{N}])_|_(?![\p{L}\p{N}])/gu, '\\_')
+    .replace(/\](?=[([:])/g, '\\]')
+    .replace(/^(?:[[>]|(?:#{1,6}|[-+])(?=\s|$)|-(?=[-\s]+$))/, '\\$&')
+    .replace(/^(\d+)(?=[.)](?:\s|$))/, '$1\\')
+    .replace(/(?<=\s)#+$/, '\\$&');
+}
+
 /** Control characters and halves of surrogate pairs. */
 function isControl(character: string): boolean {
   const code = character.codePointAt(0) ?? 0;

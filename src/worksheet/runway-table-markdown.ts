@@ -2,6 +2,7 @@ import { verdictInWords } from '../assessment/index.ts';
 import type { RunwayDistanceCell, RunwayDistanceRow, RunwayDistanceTable } from '../study/index.ts';
 import { asGiven } from '../units/as-given.ts';
 import { formatValue } from '../units/index.ts';
+import { textMarkdown } from './markup.ts';
 
 /**
  * A runway distance table as Markdown: what it is valid for first, the grid with the metres to spare, the warmest
@@ -14,12 +15,12 @@ export function runwayDistanceTableMarkdown(table: RunwayDistanceTable): string 
   const { title, validOnlyIf, temperatures, rows, rowsAlong, reading } = table;
   const head = [rowsAlong === 'mass' ? 'mass' : 'wind', ...temperatures.map(asGiven), 'speeds'];
   const lines = [
-    `# ${title.text.replace(/\.$/, '')}`,
+    `# ${textMarkdown(title.text.replace(/\.$/, ''))}`,
     '',
-    validOnlyIf.text,
+    textMarkdown(validOnlyIf.text),
     '',
     line(head),
-    line(head.map((_, i) => (i === 0 || i === head.length - 1 ? '---' : '---:'))),
+    `| ${head.map((_, i) => (i === 0 || i === head.length - 1 ? '---' : '---:')).join(' | ')} |`,
     ...rows.map((row) => line([rowHead(row), ...row.cells.map(cellText), speedsText(row)])),
     '',
     `Distance required, then the metres to spare. ${reading.text}`,
@@ -38,17 +39,9 @@ export function runwayDistanceTableMarkdown(table: RunwayDistanceTable): string 
   return `${lines.join('\n')}\n`;
 }
 
-/** Cells of a Markdown table may hold neither bars nor line ends. */
+/** Cells of a Markdown table may not hold bars either. */
 function line(cells: readonly string[]): string {
-  return `| ${cells.map((cell) => onOneLine(cell.replaceAll('|', '\\|'))).join(' | ')} |`;
-}
-
-function onOneLine(text: string): string {
-  return text
-    .split('\n')
-    .map((line) => line.trim())
-    .filter((line) => line !== '')
-    .join(' ');
+  return `| ${cells.map((cell) => textMarkdown(cell).replaceAll('|', '\\|')).join(' | ')} |`;
 }
 
 function rowHead({ words, loading }: RunwayDistanceRow): string {
@@ -75,5 +68,5 @@ function reasons({ rows }: RunwayDistanceTable): string[] {
 }
 
 function list(title: string, entries: readonly string[]): string[] {
-  return entries.length === 0 ? [] : ['', `## ${title}`, '', ...entries.map((entry) => `- ${entry}`)];
+  return entries.length === 0 ? [] : ['', `## ${title}`, '', ...entries.map((entry) => `- ${textMarkdown(entry)}`)];
 }

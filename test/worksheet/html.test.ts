@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { checkValues, formulaMathml, formulaRecords } from '../../src/register/index.ts';
-import { worksheet, worksheetHtml, worksheetSections, worksheetText } from '../../src/worksheet/index.ts';
+import {
+  worksheet,
+  worksheetHtml,
+  worksheetMarkdown,
+  worksheetSections,
+  worksheetText,
+} from '../../src/worksheet/index.ts';
 import { sentenceHtml, textHtml } from '../../src/worksheet/markup.ts';
 import { landing, takeoff } from '../assessment/scenario.ts';
 import { cases, soft } from './cases.ts';
@@ -146,6 +152,26 @@ describe('the page of a worksheet', () => {
     expect(html.match(/<\/title>/g)?.length).toBe((html.match(/<title>/g) ?? []).length);
     expect(html.match(/<\/style>/g)).toHaveLength(1);
     expect(html.match(/&lt;script&gt;/g)?.length).toBeGreaterThan(8);
+  });
+});
+
+describe('Markdown', () => {
+  it('cannot be broken out of by a name, wherever it comes from', () => {
+    const name = '<script>alert(1)</script> *x* | `y` [z](javascript:1)\n# t';
+    const hostile = takeoff('takeoff-10', {
+      'performanceData.identity.name': name,
+      'performanceData.provenance.document': name,
+      'performanceData.configurations.0.name': name,
+      'runway.aerodrome': name,
+      'runway.obstacles.0.name': name,
+      'variation.source': name,
+    });
+    const markdown = worksheetMarkdown(worksheet(hostile, formulaRecords));
+    const escaped = '&lt;script>alert(1)&lt;/script> \\*x\\* | \\`y\\` [z\\](javascript:1) # t';
+    expect(markdown).not.toMatch(/<script|[^\\]\*x|[^\\]`y|[^\\]\]\(java|^# t/m);
+    expect(markdown.split(escaped).length).toBeGreaterThan(8);
+    // In the ledger a bar would end the cell.
+    expect(markdown).toContain(`(${escaped.replace('|', '\\|')}, `);
   });
 });
 

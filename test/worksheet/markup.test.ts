@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sentenceHtml, textHtml } from '../../src/worksheet/markup.ts';
+import { sentenceHtml, textHtml, textMarkdown } from '../../src/worksheet/markup.ts';
 
 /** What a browser makes of it again. */
 const read = (html: string) =>
@@ -28,6 +28,35 @@ describe('textHtml', () => {
 
   it('replaces what neither HTML nor SVG can hold', () => {
     expect(textHtml('a\u0000b\u001bc\u0085d\ud800e\tf\n')).toBe('a\ufffdb\ufffdc\ufffdd\ufffde\tf\n');
+  });
+});
+
+describe('textMarkdown', () => {
+  it('leaves no markup within a text, of Markdown, of HTML and of mathematics', () => {
+    expect(textMarkdown('<script>alert(1)</script>')).toBe('&lt;script>alert(1)&lt;/script>');
+    expect(textMarkdown('*a* `b` ~~c~~ $d$ \\e _f_')).toBe('\\*a\\* \\`b\\` \\~\\~c\\~\\~ \\$d\\$ \\\\e \\_f\\_');
+    expect(textMarkdown('a [b](c) ![d][e] [f]: g')).toBe('a [b\\](c) ![d\\][e] [f\\]: g');
+    expect(textMarkdown('&lt; &#42; & so')).toBe('&amp;lt; &amp;#42; & so');
+  });
+
+  it('begins no block, and stays on one line', () => {
+    for (const [text, expected] of [
+      ['# a', '\\# a'],
+      ['- a', '\\- a'],
+      ['---', '\\---'],
+      ['> a', '\\> a'],
+      ['[x] a', '\\[x] a'],
+      ['1. a', '1\\. a'],
+      ['2) a', '2\\) a'],
+      ['a #', 'a \\#'],
+      ['a\n\n# b\r\nc', 'a # b c'],
+    ] as const)
+      expect(textMarkdown(text), text).toBe(expected);
+  });
+
+  it('leaves words and figures of a worksheet as they are', () => {
+    for (const text of ['0.2 V_S0 is 8.8 kt', 'values [300, 325]', '-4 kt', '771 m of 830 m: 59 m to spare, #1 & 2'])
+      expect(textMarkdown(text)).toBe(text);
   });
 });
 

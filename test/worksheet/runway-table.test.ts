@@ -62,6 +62,21 @@ describe('as Markdown', () => {
     expect(text).toContain('| 899.6 kg | ');
   });
 
+  it('cannot be broken out of by a name', () => {
+    const name = '<script>alert(1)</script> *x* [z](y)';
+    const request = takeoffRequest('takeoff-10', {
+      'runway.aerodrome': name,
+      'performanceData.identity.name': name,
+      'performanceData.configurations.0.name': name,
+      'runway.obstacles.0.name': name,
+    });
+    const axes = { masses: [{ mass: { value: 940, unit: 'kg' }, loading: name }], temperatures: degC(26) } as const;
+    const text = runwayDistanceTableMarkdown(tableOf(runwayDistanceTable(request, axes)));
+    expect(text).not.toMatch(/<script|[^\\]\*x|[^\\]\]\(y/);
+    expect(text.split('&lt;script>alert(1)&lt;/script> \\*x\\* [z\\](y)').length).toBeGreaterThan(5);
+    expect(text).toContain('| --- | ---: | --- |');
+  });
+
   it('has the same number of cells in every line of the grid', () => {
     const grid = lines.filter((line) => line.startsWith('|'));
     expect(new Set(grid.map((line) => line.replaceAll('\\|', '').split('|').length))).toEqual(new Set([6]));
