@@ -176,7 +176,8 @@ const texts = {
     `${p['obstacle']} stands before the 50 ft point, where no height is assumed: the aeroplane is below 50 ft there.`,
   'obstacle-clearance': (p) =>
     `${p['obstacle']}: the path from the factored distance passes ${aboveOrBelow(p['factored_ft'] as number)}, from the unfactored distance ${aboveOrBelow(p['unfactored_ft'] as number)}; ${up(p['clearance_ft'])} ft are asked.`,
-  'tightest-test': (p) => `The tightest of its tests: ${factor(p['factor'])} x the distance against the ${p['against']}.`,
+  'tightest-test': (p) =>
+    `The tightest of its tests: ${factor(p['factor'])} x the distance against the ${p['against']}.`,
   'bound-at-least': () =>
     'A factor says "at least": the figure is a lower bound, which can show that it does not fit and never that it does.',
   'bound-at-most': () =>
