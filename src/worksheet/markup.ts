@@ -22,9 +22,7 @@ export function textHtml(text: string): string {
  * and no mathematics; what it would mean only elsewhere stays readable: `V_S0`, `[300, 325]`.
  */
 export function textMarkdown(text: string): string {
-  return text
-    .trim()
-    .replace(/\s*[\r\n\u2028\u2029]\s*/g, ' ')
+  return onOneLine(text)
     .replace(/[\\`*~$]/g, '\\$&')
     .replace(/&(?=#?\w+;)/g, '&amp;')
     .replaceAll('<', '&lt;')
@@ -33,6 +31,14 @@ export function textMarkdown(text: string): string {
     .replace(/^(?:[[>]|(?:#{1,6}|[-+])(?=\s|$)|-(?=[-\s]+$))/, '\\$&')
     .replace(/^(\d+)(?=[.)](?:\s|$))/, '$1\\')
     .replace(/(?<=\s)#+$/, '\\$&');
+}
+
+function onOneLine(text: string): string {
+  return text
+    .split(/[\r\n\u2028\u2029]/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .join(' ');
 }
 
 /** Control characters and halves of surrogate pairs. */
