@@ -20,9 +20,9 @@ if (status === 0) {
     const file = `site/guides/${guide}`;
     fs.writeFileSync(file, await withFigures(fs.readFileSync(file, 'utf8')));
   }
-  // Every page asks for it; its comments are for who changes it.
-  const style = 'site/assets/custom.css';
-  fs.writeFileSync(style, transformSync(fs.readFileSync(style, 'utf8'), { loader: 'css', minify: true }).code);
+  // Every page asks for them; their comments and line ends are for who changes them.
+  for (const style of ['site/assets/style.css', 'site/assets/custom.css'])
+    fs.writeFileSync(style, transformSync(fs.readFileSync(style, 'utf8'), { loader: 'css', minify: true }).code);
   await buildWorksheetPage('site');
   const faults = siteFaults('site');
   for (const fault of faults) console.error(`site/${fault}`);

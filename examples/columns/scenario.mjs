@@ -90,7 +90,8 @@ export function weatherOfStations(allocate = (bytes) => new ArrayBuffer(bytes)) 
       const speed = Math.max(0, Math.round(7 + 2 * day + windier));
       weather.from.values[hour] = speed === 0 ? 0 : 10 * Math.max(1, Math.round(veered / 10));
       weather.speed.values[hour] = speed;
-      weather.gust.values[hour] = share() < 0.3 ? speed + 10 : Number.NaN;
+      const isGusty = share() < 0.3;
+      weather.gust.values[hour] = isGusty && speed > 0 ? speed + 10 : Number.NaN;
       weather.temperature.values[hour] = share() < 0.001 ? Number.NaN : Math.round(12 + 10 * season + 5 * day + warmer);
       weather.qnh.values[hour] = Math.round(1013 + higher);
     }
