@@ -232,6 +232,8 @@ describe('prepareTakeoffColumns', () => {
     });
     expect([...new Set(whole.criteria.map(({ id }) => id))]).toEqual(['takeoff-distance', 'crosswind']);
     expect(whole.verdict.buffer).toBeInstanceOf(SharedArrayBuffer);
+    for (const { value, margin, verdict, hasFigure } of whole.criteria)
+      for (const { buffer } of [value, margin, verdict, hasFigure]) expect(buffer).toBeInstanceOf(SharedArrayBuffer);
     prepared.compare({ weather: hours, into: rowsBetween(whole, 10, 20) });
     const all = prepared.compare({ weather: hours });
     const distance = all.criteria.find(({ id }) => id === 'takeoff-distance');
@@ -349,6 +351,29 @@ describe('prepareTakeoffColumns', () => {
     const [first] = prepared.columns({ rows: 10 }).criteria;
     const wrong = { verdict: new Uint8Array(10), criteria: [{ ...first, value: new Float64Array(3) }] } as never;
     expect(() => prepared.compare({ weather: hours, into: wrong })).toThrow('into.criteria[0].value: 3 rows');
+  });
+
+  it('has no figure for an obstacle before the 50 ft point, which is compared in feet, and its verdict', () => {
+    const near = takeoffRequest('takeoff-10', {
+      'runway.length': { value: 500, unit: 'm' },
+      'runway.ends.0.declaredDistances': undefined,
+      'runway.ends.1.declaredDistances': undefined,
+      'runway.ends.1.elevation.value': 390,
+      'runway.obstacles.0.groundElevation.value': 390,
+    });
+    const warm = column('degC', [20, 22, 24, 26, 28, 30, 32, 34, 36, 38]);
+    const weather = { ...hours, from: column('degTrue', Array(10).fill(110)), temperature: warm };
+    const { criteria } = value(prepareTakeoffColumns(near)).compare({ weather });
+    const pines = criteria.find(({ id }) => id === 'obstacle');
+    expect(pines?.unit).toBe('percent');
+    expect([...new Set(pines?.hasFigure)]).toEqual([0]);
+    expect([...new Set(pines?.value), ...new Set(pines?.margin)]).toEqual([0, 0]);
+    expect([...(pines?.verdict ?? [])].map((code) => verdictWords[code])).toEqual(Array(10).fill('outside'));
+  });
+
+  it('prepares a request without policies', () => {
+    const request = takeoffRequest('takeoff-28', { policies: undefined });
+    expect(value(prepareTakeoffColumns(request)).compare({ weather: hours }).refused.count).toBe(0);
   });
 
   it('takes its north from the wind of the request, else from the range, else from the runway', () => {
