@@ -69,6 +69,31 @@ describe('a fault of what the second end takes from the first', () => {
   });
 });
 
+describe('what only the reader of one end can see', () => {
+  const notPainted = (end: string) => `${end}.runwayInUse: 09 is not painted at either end (10, 28)`;
+
+  it('is named at both ends where both state it', () => {
+    const departure = takeoffRequest('takeoff-28', { runwayInUse: '09' });
+    expect(faults(flight({ departure, arrival: { ...arrival(), runwayInUse: '09' } }))).toEqual([
+      notPainted('departure'),
+      notPainted('arrival'),
+    ]);
+    const landing = landingRequest('landing-10', { runwayInUse: '09' });
+    expect(faults(inAndOut({ arrival: landing, departure: { ...takeoffLater, runwayInUse: '09' } }))).toEqual([
+      notPainted('arrival'),
+      notPainted('departure'),
+    ]);
+  });
+
+  it('is named once where the second end takes it from the first, beside what is the first end’s own', () => {
+    const landing = landingRequest('landing-10', { runwayInUse: '09', 'runway.obstacles.0.end': '27' });
+    const found = faults(inAndOut({ arrival: landing }));
+    expect(found).toContain(notPainted('arrival'));
+    expect(found.filter((line) => line.startsWith('arrival.runway.obstacles[0].end: '))).toHaveLength(1);
+    expect(found.filter((line) => line.startsWith('departure'))).toEqual([]);
+  });
+});
+
 describe('what is missing', () => {
   it('at the second end is named though the first lacks something else', () => {
     const departure = without(takeoffRequest('takeoff-28'), 'weather');
