@@ -31,6 +31,11 @@ export function numberFaults(path: string, given: unknown, min: number, max: num
   return fits ? [] : [{ path, message: `${inFault(given)}${unit} is not within ${min} to ${max}${unit}` }];
 }
 
+/** What is wrong in several places of one question for one reason is said once. */
+export function withoutRepeats(faults: readonly Fault[]): Fault[] {
+  return [...new Map(faults.map((fault) => [`${fault.path} ${fault.message}`, fault])).values()];
+}
+
 /** What was received, as it stands in a fault: a text is told from a number. */
 function inFault(given: unknown): string {
   return typeof given === 'string' ? JSON.stringify(given) : String(given);

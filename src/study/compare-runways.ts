@@ -8,7 +8,7 @@ import {
 } from '../assessment/index.ts';
 import type { Fault, ReadResult } from '../documents/index.ts';
 import { type AnyRequest, assessAny } from './any-request.ts';
-import { listFaults } from './argument-faults.ts';
+import { listFaults, withoutRepeats } from './argument-faults.ts';
 import { type StudySentence, studySentence } from './sentences.ts';
 import { criterionInWords, shareOfLimit, tightestFirst } from './words.ts';
 
@@ -55,29 +55,27 @@ export function compareRunways(request: AnyRequest, runways?: readonly Runway[])
   const rows: RunwayRow[] = [];
   const faults: Fault[] = [];
   for (const [i, runway] of candidates.entries()) {
-    for (const runwayInUse of designatorsOf(runway) ?? [request.runwayInUse]) {
+    for (const designator of designatorsOf(runway)) {
+      // What has no designator is for the reader to refuse; the end that the request names is none of its faults.
+      const runwayInUse = designator ?? request.runwayInUse;
       const assessed = assessAny({ ...request, runway, runwayInUse });
       if (!assessed.ok) faults.push(...assessed.faults.map((fault) => placed(fault, i)));
       else rows.push(rowOf(assessed.value, several));
     }
   }
+  // Both ends of a runway show the same faults of the rest of the request.
   if (faults.length > 0) return { ok: false, faults: withoutRepeats(faults) };
   return { ok: true, value: { rows: rows.sort(inOrder), limitsOfUse } };
 }
 
-/** The designators of both ends; none of a runway that its reader will refuse. */
-function designatorsOf(runway: Runway): readonly string[] | undefined {
+/** The designators of both ends; a single one that is none, of a runway that its reader will refuse. */
+function designatorsOf(runway: Runway): readonly (string | undefined)[] {
   const ends: unknown = runway?.ends;
-  return Array.isArray(ends) && ends.length > 0 ? ends.map((end) => end?.designator) : undefined;
+  return Array.isArray(ends) && ends.length > 0 ? ends.map((end) => end?.designator) : [undefined];
 }
 
 function placed({ path, message }: Fault, i: number): Fault {
   return { path: path.replace(/^runway(?=\.|$)/, `runways[${i}]`), message };
-}
-
-/** Both ends of a runway show the same faults of the rest of the request. */
-function withoutRepeats(faults: readonly Fault[]): Fault[] {
-  return [...new Map(faults.map((fault) => [`${fault.path} ${fault.message}`, fault])).values()];
 }
 
 function rowOf(
@@ -116,8 +114,10 @@ function rowSentence(end: string, verdict: Verdict, ordered: readonly Criterion[
     end,
     verdict: verdictInWords(verdict),
     open: subjects(ordered.filter((each) => each.verdict === 'undetermined')).join(', '),
-    tightest: first === undefined ? '' : criterionInWords(first),
-    next: second === undefined ? '' : `, then ${inShort(second, first)}`,
+    rest:
+      first === undefined
+        ? ''
+        : `; tightest ${isOpen ? 'of the rest is' : 'is'} ${criterionInWords(first)}${second === undefined ? '' : `, then ${inShort(second, first)}`}`,
   });
 }
 

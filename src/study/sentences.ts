@@ -41,13 +41,12 @@ const texts = {
   'uncertainty-undetermined': (p) =>
     `The ${p['phase']} distance is undetermined, so nothing can be said of how sure it is.`,
   'uncertainty-first-order': (p) =>
-    `To first order the standard uncertainty is ${p['standardUncertainty']}; most of it comes from ${p['contributions']}.`,
+    `To first order the standard uncertainty is ${p['standardUncertainty']}${p['contributions'] === '' ? '' : `; most of it comes from ${p['contributions']}`}.`,
   'uncertainty-without-figure': (p) =>
     `Cases without a figure, beyond what the manual prints: ${p['open']} of ${p['cases']}. No distance counts as covering them.`,
   // Comparison of runways
-  'runway-row': (p) => `${p['end']}: ${p['verdict']}; tightest is ${p['tightest']}${p['next']}.`,
-  'runway-row-undetermined': (p) =>
-    `${p['end']}: ${p['verdict']}; not to be determined: ${p['open']}; tightest of the rest is ${p['tightest']}${p['next']}.`,
+  'runway-row': (p) => `${p['end']}: ${p['verdict']}${p['rest']}.`,
+  'runway-row-undetermined': (p) => `${p['end']}: ${p['verdict']}; not to be determined: ${p['open']}${p['rest']}.`,
   // Departure and arrival
   'both-ends': (p) => `${p['first']}, then ${p['second']}: ${p['verdict']}.`,
   'mass-less-burn': (p) =>

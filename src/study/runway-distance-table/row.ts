@@ -33,9 +33,7 @@ export function rowOf(asked: RowAsked, temperatures: readonly Measure<'degC'>[],
       continue;
     }
     const path = (each: Fault) =>
-      each.path.startsWith('weather.') && asked.path === 'masses'
-        ? `axes.temperatures[${i}]`
-        : `axes.${asked.path}[${place}]`;
+      /^weather\.(temperature|dewPoint)/.test(each.path) ? `axes.temperatures[${i}]` : `axes.${asked.path}[${place}]`;
     faults.push(...assessed.faults.map((each) => ({ path: path(each), message: each.message })));
   }
   const speeds = (assessments[0]?.speeds ?? [])

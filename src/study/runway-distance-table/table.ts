@@ -2,6 +2,7 @@ import { limitsOfUse } from '../../assessment/index.ts';
 import type { ReadResult } from '../../documents/index.ts';
 import { version } from '../../version.ts';
 import { type AnyRequest, assessAny, isTakeoff } from '../any-request.ts';
+import { withoutRepeats } from '../argument-faults.ts';
 import { studySentence } from '../sentences.ts';
 import { axisFaults, type RunwayDistanceAxes, rowsAsked } from './axes.ts';
 import { conditionsInWords } from './conditions.ts';
@@ -26,7 +27,8 @@ export function runwayDistanceTable(request: AnyRequest, axes: RunwayDistanceAxe
   if (faults.length > 0 || !assessed.ok) return { ok: false, faults };
   const { request: read } = assessed.value;
   const found = rowsAsked(read, axes).map((row, i) => rowOf(row, axes.temperatures, i));
-  const cellFaults = found.flatMap((row) => row.faults);
+  // A temperature is as bad in every row, and a wind in speed and gust.
+  const cellFaults = withoutRepeats(found.flatMap((row) => row.faults));
   if (cellFaults.length > 0) return { ok: false, faults: cellFaults };
   const assessments = found.flatMap((row) => row.assessments);
   const notes = new Map(assessments.flatMap(({ headline }) => headline.slice(1).map((each) => [each.text, each])));
