@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type AnyRequest, assessAny, configurationOf, tableOf } from '../../src/study/any-request.ts';
+import { factorSets } from '../../src/distance/index.ts';
+import { type AnyRequest, configurationOf, readAny, tableOf } from '../../src/study/any-request.ts';
 import { pressureInput, temperatureInput } from '../../src/study/inputs/air.ts';
 import { obstacleDistanceInput, obstacleHeightInput, obstaclesThatCount } from '../../src/study/inputs/obstacles.ts';
 import { excessHeightInput, speedAdditionInput } from '../../src/study/inputs/speeds.ts';
@@ -16,7 +17,7 @@ import { landingOf, takeoffOf } from './aeroplanes.ts';
 
 const takeoff = (changes: Changes = {}) => takeoffRequest('takeoff-28', changes);
 const landing = (changes: Changes = {}) => landingRequest('landing-10', changes);
-const reads = (request: AnyRequest | undefined) => request !== undefined && assessAny(request).ok;
+const reads = (request: AnyRequest | undefined) => request !== undefined && readAny(request).ok;
 const noGust = { 'weather.wind.gust': undefined };
 
 describe('speeds', () => {
@@ -168,6 +169,22 @@ describe('the surface factor', () => {
     expect(surfaceFactorInput(takeoff()).today).toBe(1.2);
     expect(today({ kind: 'paved', condition: 'dry' })).toBe(1);
     expect(surfaceFactorInput(takeoff({ configuration: 'flap-0' })).today).toBeUndefined();
+  });
+});
+
+describe('the surface asked about', () => {
+  it('needs no confirmation that the surface of the request needed', () => {
+    const classB = factorSets['easa-class-b'];
+    const surfaces = classB.takeoff.surfaces.map((each) => ({ ...each, access: 'recalled' as const }));
+    const confirmations = surfaces.map(({ id }) => ({ factorId: id, edition: '2024', date: '2026-07-14' }));
+    const recalled = takeoff({
+      factorSet: { ...classB, takeoff: { ...classB.takeoff, surfaces } },
+      'policies.confirmations': confirmations,
+    });
+    expect(reads(recalled)).toBe(true);
+    const asked = surfaceFactorInput(recalled).at(1.2);
+    expect(reads(asked)).toBe(true);
+    expect(asked.policies?.confirmations).toEqual([]);
   });
 });
 
