@@ -6,7 +6,14 @@ import { assessed, type Limits, questionOf } from './stand-in-input.ts';
 
 /** The search over a figure that has nothing but a verdict, which is known beforehand at every value. */
 function search(verdictAt: (value: number) => Verdict | 'unreadable', limits: Limits): SolvedLimit {
-  const found = solve(questionOf(verdictAt, limits));
+  const asked: number[] = [];
+  const found = solve(
+    questionOf((value) => {
+      asked.push(value);
+      return verdictAt(value);
+    }, limits),
+  );
+  expect(asked.every(Number.isFinite)).toBe(true);
   const tried = found.working.map(({ at }) => at);
   // Nothing is tried outside of what was asked, nothing twice, and no figure is a minus zero.
   const ends = [limits.from, limits.to, limits.today ?? limits.from];
@@ -14,7 +21,9 @@ function search(verdictAt: (value: number) => Verdict | 'unreadable', limits: Li
   expect(tried.filter((at) => !(at >= low && at <= high))).toEqual([]);
   expect(new Set(tried).size).toBe(tried.length);
   expect(found.evaluations).toBe(tried.length);
-  expect([...tried, found.range.from.value, found.range.to.value].some((each) => Object.is(each, -0))).toBe(false);
+  expect([...asked, ...tried, found.range.from.value, found.range.to.value].some((each) => Object.is(each, -0))).toBe(
+    false,
+  );
   for (const { at, verdict } of found.working) expect(verdict, `at ${at}`).toBe(assessed(verdictAt(at)));
   expect(found.limitedBy.every(({ verdict }) => verdict !== 'within')).toBe(true);
   return found;
@@ -31,7 +40,7 @@ describe('the search for the last value that is within', () => {
       expect(found.range).toEqual({ from: kilograms(0), to: kilograms(900) });
       expect(found.limitedBy[0]).toMatchObject({ id: 'crosswind', verdict: 'outside' });
       expect(found.sentence.text).toMatch(
-        /^Figure: within limits up to 500 kg; beyond that the crosswind, .* short\.$/,
+        /^Figure: within limits up to 500 kg; beyond that the crosswind, 12 kt short\.$/,
       );
     }
   });
@@ -42,6 +51,13 @@ describe('the search for the last value that is within', () => {
       expect(found, `${last}`).toMatchObject({ answer: 'value', value: kilograms(300) });
       expect(found.sentence.text).toMatch(/^Figure: within limits down to 300 kg; beyond that the crosswind/);
     }
+  });
+
+  it('passes nothing on its way down, which is neither positive nor negative', () => {
+    const least = (last: number) => (value: number) => (value >= last ? 'within' : 'outside');
+    expect(search(least(0), { from: 16, to: -16 }).value).toEqual(kilograms(0));
+    expect(search(least(1), { from: 16, to: -16 }).value).toEqual(kilograms(1));
+    expect(search(least(-16), { from: 16, to: -16 }).answer).toBe('withinThroughoutRange');
   });
 
   it('takes the step that it is given', () => {
@@ -119,6 +135,7 @@ describe('without a value', () => {
       const found = search(() => 'within', ends);
       expect(found).toMatchObject({ answer: 'withinThroughoutRange', limitedBy: [] });
       expect(found).not.toHaveProperty('value');
+      expect(found.sentence.parameters).not.toHaveProperty('value');
       expect(found.sentence.text).toBe(`Figure: within limits throughout the range, ${ends.from} kg to ${ends.to} kg.`);
     }
   });
@@ -129,9 +146,7 @@ describe('without a value', () => {
       { from: 100, to: 0 },
       { from: 0, to: -100 },
     ]) {
-      const asked: number[] = [];
       const found = search((value) => {
-        asked.push(value);
         return 'outside';
       }, ends);
       expect(found).toMatchObject({ answer: 'outsideThroughoutRange' });
@@ -144,7 +159,6 @@ describe('without a value', () => {
           ),
         ),
       );
-      expect(asked.some((each) => Object.is(each, -0))).toBe(false);
     }
     const partly = search((value) => (value > 50 ? 'undetermined' : 'outside'), { from: 0, to: 100 });
     expect(partly.answer).toBe('undetermined');
