@@ -146,9 +146,7 @@ describe('without a value', () => {
       { from: 100, to: 0 },
       { from: 0, to: -100 },
     ]) {
-      const found = search((value) => {
-        return 'outside';
-      }, ends);
+      const found = search(() => 'outside', ends);
       expect(found).toMatchObject({ answer: 'outsideThroughoutRange' });
       expect(found.limitedBy[0]).toMatchObject({ id: 'crosswind', verdict: 'outside' });
       expect(found.sentence.text).toMatch(
