@@ -7,6 +7,28 @@ const texts = (result: ReturnType<typeof compareRunways>) => {
   return result.value.rows.map(({ sentence }) => sentence.text);
 };
 
+describe('a sentence ends in no name that is missing', () => {
+  it('where nothing of a runway is decided', () => {
+    const request = landingRequest('landing-10', {
+      'runway.surface': { kind: 'snow' },
+      'performanceData.crosswind': [],
+      'performanceData.tailwind': [],
+      personalLimits: undefined,
+      'runway.obstacles': [],
+    });
+    const result = compareRunways(request);
+    const row = result.ok ? result.value.rows.find(({ designator }) => designator === '10') : undefined;
+    expect(row?.sentence.text).toMatch(/^10: undetermined; not to be determined: .*crosswind.*\.$/);
+    expect(row?.sentence.text).not.toContain('rest');
+  });
+
+  it('and an end without a designator puts no blame on the end in use', () => {
+    const { runway, ...request } = landingRequest('landing-10');
+    const result = compareRunways({ ...request, runway: { ...runway, ends: [null, null] } } as never);
+    expect(result.ok ? [] : result.faults.map(({ path }) => path)).toEqual(['runway.ends[0]', 'runway.ends[1]']);
+  });
+});
+
 describe('compareRunways', () => {
   it('sets both ends for the landing in order, with the tightest criteria', () => {
     expect(texts(compareRunways(landingRequest('landing-28')))).toEqual([

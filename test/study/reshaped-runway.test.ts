@@ -80,10 +80,10 @@ describe('the shortest runway that can be asked about', () => {
   });
 
   it('leaves every declared distance above nothing', () => {
-    // 500 of 700 m: 200 m shorter than the runway.
+    // 500 of 700 m: 200 m shorter than the runway, and a metre is left of it at 201 m.
     for (const end of [0, 1]) {
       const distances = { LDA: { value: 500, unit: 'm' } };
-      expect(least({ ...bare, [`runway.ends.${end}.declaredDistances`]: distances })).toBe(200);
+      expect(least({ ...bare, [`runway.ends.${end}.declaredDistances`]: distances })).toBe(201);
     }
   });
 

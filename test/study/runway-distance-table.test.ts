@@ -217,6 +217,12 @@ describe('the axes', () => {
     expect(faults({ masses: kg(20, 900), temperatures: degC(10) })[0]).toContain('axes.masses[0]: ');
     expect(faults({ headwinds: knots(120), temperatures: degC(10) })[0]).toContain('axes.headwinds[0]: ');
     expect(faults({ masses: kg(900), temperatures: degC(60) })[0]).toContain('axes.temperatures[0]: ');
+    // A temperature is as bad in every row; a wind is one wind.
+    expect(faults({ masses: kg(850, 900), temperatures: degC(10, 60) })).toHaveLength(1);
+    expect(faults({ headwinds: knots(5, 3), temperatures: degC(60) })).toEqual([
+      expect.stringContaining('axes.temperatures[0]: '),
+    ]);
+    expect(faults({ headwinds: knots(120), temperatures: degC(10, 15) })).toHaveLength(1);
   });
 
   it('are read together with the request', () => {

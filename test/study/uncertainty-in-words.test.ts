@@ -39,6 +39,7 @@ describe('with nothing uncertain', () => {
   it('every share is covered by the distance that is assessed', () => {
     const certain = found({}, { share: 0.9 });
     expect(certain.answer).toBe('value');
+    expect(texts(certain)).toContain('To first order the standard uncertainty is 0 m.');
     expect(certain.coverings).toEqual(
       [0.9, 0.5, 0.8, 0.95, 0.99].map((share) => ({
         share,

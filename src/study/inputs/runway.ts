@@ -84,7 +84,7 @@ export function runwayLengthInput(request: AnyRequest): StudyInput {
   const least_m = Math.max(
     50,
     ...displaced.map((metres) => metres + 1),
-    ...declared.map((metres) => length_m - metres),
+    ...declared.map((metres) => length_m - metres + 1),
     length_m - runOf(request) + lineUp_m + 1,
   );
   const inThisUnit = (metres: number) => plain(inUnit({ value: metres, unit: 'm' }, length.unit));
