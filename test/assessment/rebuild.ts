@@ -189,6 +189,9 @@ export function rebuildTakeoff(request: TakeoffRequest, { surface, safety, slope
   return {
     ...base,
     stairs: { manual, wind, surface: onSurface, slope: onSlope, 'safety factor': required },
+    rollInCalm: figure(table.groundRoll, base),
+    /** The one temperature that the table is printed for, or today's where that is warmer. */
+    printedTemperature: degC(Math.max(base.at.temperature, table.associatedConditions.temperature?.value ?? -99)),
     rollInWind,
     roll,
     available_m: base.length_m - lineUp_m,
@@ -209,25 +212,26 @@ export function softGroundEstimate(request: TakeoffRequest, takeoff: ReturnType<
   const speed = trueAirspeed({
     calibratedAirspeed: calibrated(takeoff, takeoff.flap, takeoff.liftOff),
     ...takeoff.at,
+    temperature: takeoff.printedTemperature,
   });
   const { value: mass_kg } = request.mass;
   const soft = rollingFriction['soft ground'];
   const paved = rollingFriction['dry paved'];
   const acceleration = (manual: number, today: number) => {
     const thrust_N: number = effectiveThrust({
-      groundRoll: m(takeoff.rollInWind),
+      groundRoll: m(takeoff.rollInCalm),
       mass: kg(mass_kg),
       liftOffSpeed: speed,
       rollingFriction: ratio(manual),
       slope: percent(0),
-      headwind: takeoff.used,
+      headwind: kt(0),
     });
     return thrust_N / mass_kg - standardGravity * today;
   };
-  const ground_mps = ((speed - takeoff.used) * 1852) / 3600;
+  const ground_mps = (speed * 1852) / 3600;
   const leastRoll = ground_mps ** 2 / (2 * acceleration(paved.high, soft.low));
   return {
-    least: 1 + (leastRoll - takeoff.rollInWind) / takeoff.stairs.wind,
+    least: 1 + (leastRoll - takeoff.rollInCalm) / takeoff.stairs.manual,
     everLiftsOff: acceleration(paved.low, soft.high) > 0,
   };
 }
