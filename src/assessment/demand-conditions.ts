@@ -1,4 +1,4 @@
-import { type Bound, demand, demandWord, inconsistent } from '../units/index.ts';
+import { type Bound, demand, demandObject, inconsistent } from '../units/index.ts';
 import type { Conditions } from './request/conditions.ts';
 import { isBetween } from './request/is-between.ts';
 
@@ -10,9 +10,6 @@ const bounds = {
   temperature_degC: { unit: 'degC', min: -40, max: 50, source },
   qnh_hPa: { unit: 'hPa', min: 850, max: 1085, source },
   qfe_hPa: { unit: 'hPa', min: 500, max: 1085, source },
-  mass_kg: { unit: 'kg', min: 50, max: 10_000, source },
-  surfaceFactor: { unit: 'ratio', min: 1, max: 5, source },
-  techniqueFactor: { unit: 'ratio', min: 0.5, max: 3, source },
   northWind: { unit: 'deg', min: 1e-9, max: 360, source: '0 is reported for calm only; north is 360' },
 } satisfies Record<string, Bound>;
 
@@ -46,31 +43,4 @@ function demandRange(range: Range, from_deg: Conditions['from_deg'], direction: 
   demand('range_deg.to', to, direction);
   if (from_deg !== 'variable' && !isBetween(from_deg, from, to))
     throw inconsistent('from_deg', from_deg, 'deg', from, to, 'within the range reported, clockwise');
-}
-
-function demandObject(parameter: string, given: unknown): void {
-  if (typeof given !== 'object' || given === null)
-    throw inconsistent(parameter, String(given), 'object', 'any', 'any', 'an object');
-}
-
-/** What may differ from the prepared request beside the weather; everything else stays. */
-export interface Changes {
-  readonly mass_kg?: number;
-  /** Instead of the factors of manual and set for the surface. */
-  readonly surfaceFactor?: number;
-  /** How much longer than the manual's figure the pilot takes; 1 where not given. */
-  readonly techniqueFactor?: number;
-}
-
-const changeWords: readonly (keyof Changes)[] = ['mass_kg', 'surfaceFactor', 'techniqueFactor'];
-
-/** Throws unless only what may differ differs, within its bounds. */
-export function demandChanges(changes: Changes): void {
-  demandObject('changes', changes);
-  // A slip of the pen would else leave the mass of the request in place without a word.
-  for (const name in changes) demandWord('changes', name, changeWords, 'what a comparison may change');
-  const { mass_kg, surfaceFactor, techniqueFactor } = changes;
-  if (mass_kg !== undefined) demand('mass_kg', mass_kg, bounds.mass_kg);
-  if (surfaceFactor !== undefined) demand('surfaceFactor', surfaceFactor, bounds.surfaceFactor);
-  if (techniqueFactor !== undefined) demand('techniqueFactor', techniqueFactor, bounds.techniqueFactor);
 }

@@ -1,6 +1,6 @@
 export { assessLanding } from './assess-landing.ts';
 export { assessTakeoff } from './assess-takeoff.ts';
-export type { Changes } from './demand-conditions.ts';
+export type { Changes } from './changes.ts';
 export { type GreatestWithin, greatestWithin } from './kernel/break-even.ts';
 export type { LimitStatus, Verdict } from './kernel/criterion.ts';
 export type { TraceStep } from './kernel/step.ts';

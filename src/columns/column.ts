@@ -19,11 +19,6 @@ export type ColumnsAsked = Readonly<
   Record<string, { readonly given: PerRow<string> | undefined; readonly units: readonly string[] }>
 >;
 
-/** Throws where an input has a name that nobody reads: a slip of the pen would else leave a column out without a word. */
-export function demandKnown(parameter: string, inputs: object, known: readonly string[]): void {
-  for (const name of Object.keys(inputs)) demandWord(parameter, name, known, 'the names of its inputs');
-}
-
 /** How many rows the columns have in common; throws unless they are columns of one length in the units asked for. */
 export function rowsOf(asked: ColumnsAsked): number {
   let rows: number | undefined;

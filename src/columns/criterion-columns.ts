@@ -1,5 +1,5 @@
 import type { Comparison, Verdict } from '../assessment/index.ts';
-import { demand, demandWord, inconsistent } from '../units/index.ts';
+import { demandWhole, demandWord, inconsistent } from '../units/index.ts';
 import { demandOutput } from './column.ts';
 
 /**
@@ -125,8 +125,7 @@ export function rowsBetween(columns: ComparisonColumns, first: number, end: numb
 
 /** Throws unless a number of rows is a whole number from `min` to `max`. */
 export function demandCount(parameter: string, rows: number, min: number, max: number): void {
-  demand(parameter, rows, { unit: 'rows', min, max, source: 'a number of rows' });
-  if (!Number.isInteger(rows)) throw inconsistent(parameter, rows, 'rows', min, max, 'rows are whole');
+  demandWhole(parameter, rows, { unit: 'rows', min, max, source: 'a number of rows' });
 }
 
 /** Each of the columns with the criterion that goes there; throws where there is none, or no place for each row. */

@@ -12,8 +12,8 @@ import {
   type Weather,
 } from '../assessment/index.ts';
 import { faultOfRefusal, type ReadResult } from '../documents/index.ts';
-import { DomainError } from '../units/index.ts';
-import { at, demandKnown, type PerRow } from './column.ts';
+import { DomainError, demandNames } from '../units/index.ts';
+import { at, type PerRow } from './column.ts';
 import {
   type Allocate,
   type ComparisonColumns,
@@ -119,13 +119,13 @@ function preparedColumns(
     value: {
       north,
       columns: (x) => {
-        demandKnown('columns', x, ['rows', 'criteria', 'allocate']);
+        demandNames('columns', x, ['rows', 'criteria', 'allocate']);
         const { rows, criteria: ids, allocate } = x;
         demandCount('rows', rows, 0, Number.MAX_SAFE_INTEGER);
         return newComparisonColumns(placed, rows, ids, allocate);
       },
       compare: (x) => {
-        demandKnown('compare', x, ['weather', 'mass', 'into']);
+        demandNames('compare', x, ['weather', 'mass', 'into']);
         const { weather, mass, into } = x;
         const rows = rowsOfWeather(weather, north, mass);
         const columns = into ?? newComparisonColumns(placed, rows, undefined, undefined);

@@ -1,6 +1,6 @@
 import type { Conditions, North } from '../assessment/index.ts';
-import { inconsistent } from '../units/index.ts';
-import { at, demandKnown, type PerRow, rowsOf } from './column.ts';
+import { demandNames, inconsistent } from '../units/index.ts';
+import { at, type PerRow, rowsOf } from './column.ts';
 
 /**
  * Weather row by row, as it is reported. NaN in a column says that the row does not report the figure, as far as a report
@@ -28,7 +28,7 @@ const air: readonly (keyof WeatherColumns)[] = ['temperature', 'dewPoint', 'qnh'
 
 /** How many rows there are, with the masses beside the weather; throws unless all columns agree. */
 export function rowsOfWeather(weather: WeatherColumns, north: North, mass: PerRow<'kg'> | undefined): number {
-  demandKnown('weather', weather, [...wind, ...air]);
+  demandNames('weather', weather, [...wind, ...air]);
   const { from, speed, gust, rangeFrom, rangeTo, temperature, dewPoint, qnh, qfe } = weather;
   if ((qnh === undefined) === (qfe === undefined)) {
     const received = qnh === undefined ? 'neither' : 'both';

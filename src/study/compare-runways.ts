@@ -110,14 +110,12 @@ function rowSentence(end: string, verdict: Verdict, ordered: readonly Criterion[
   const [first, second] = subjects(decided).map(
     (subject) => decided.find((each) => each.subject === subject) as Criterion,
   );
+  const next = second === undefined ? '' : `, then ${inShort(second, first)}`;
   return studySentence(isOpen ? 'runway-row-undetermined' : 'runway-row', {
     end,
     verdict: verdictInWords(verdict),
     open: subjects(ordered.filter((each) => each.verdict === 'undetermined')).join(', '),
-    rest:
-      first === undefined
-        ? ''
-        : `; tightest ${isOpen ? 'of the rest is' : 'is'} ${criterionInWords(first)}${second === undefined ? '' : `, then ${inShort(second, first)}`}`,
+    rest: first === undefined ? '' : `; tightest ${isOpen ? 'of the rest is' : 'is'} ${criterionInWords(first)}${next}`,
   });
 }
 

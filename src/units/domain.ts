@@ -1,4 +1,4 @@
-import { DomainError, type DomainErrorDetail } from './domain-error.ts';
+import { DomainError, type DomainErrorDetail, inconsistent } from './domain-error.ts';
 import type { Tag, UnitOf } from './tag.ts';
 
 /** The range in which a parameter is accepted, both ends included, and where that range comes from. */
@@ -27,6 +27,18 @@ export function demand(parameter: string, value: number, bound: Bound): void {
   if (typeof value !== 'number' || !(value >= bound.min && value <= bound.max)) {
     throw refused(parameter, value, bound);
   }
+}
+
+/**
+ * Throws a {@link DomainError} unless `value` is a whole number within `bound`.
+ *
+ * @example
+ * demandWhole('cases', 0.5, { unit: 'cases', min: 0, max: 9, source: 'library range' }) // throws cases: 0.5 cases is inconsistent with 0 to 9 cases (a whole number)
+ */
+export function demandWhole(parameter: string, value: number, bound: Bound): void {
+  demand(parameter, value, bound);
+  if (!Number.isInteger(value))
+    throw inconsistent(parameter, value, bound.unit, bound.min, bound.max, 'a whole number');
 }
 
 /**
@@ -61,6 +73,29 @@ export function demandWord(parameter: string, value: unknown, words: readonly st
     { code: 'unknown-word', parameter, received, unit: 'text', min, max, words, source },
     `"${received}" is none of "${words.join('", "')}"`,
   );
+}
+
+/**
+ * Throws a {@link DomainError} unless `given` is an object.
+ *
+ * @example
+ * demandObject('pressure', null) // throws pressure: null object is inconsistent
+ */
+export function demandObject(parameter: string, given: unknown): void {
+  if (typeof given !== 'object' || given === null)
+    throw inconsistent(parameter, String(given), 'object', 'any', 'any', 'an object');
+}
+
+/**
+ * Throws a {@link DomainError} unless `given` is an object that has no names but those that somebody reads: a slip of the
+ * pen would else leave something out without a word.
+ *
+ * @example
+ * demandNames('changes', { mass: 900 }, ['mass_kg']) // throws changes: "mass" is none of "mass_kg"
+ */
+export function demandNames(parameter: string, given: object, names: readonly string[]): void {
+  demandObject(parameter, given);
+  for (const name in given) demandWord(parameter, name, names, 'the names that are read');
 }
 
 /**

@@ -32,7 +32,16 @@ export {
   type Variation,
   type VariationChange,
 } from './direction.ts';
-export { type Bound, type Domain, demand, demandEach, demandWord } from './domain.ts';
+export {
+  type Bound,
+  type Domain,
+  demand,
+  demandEach,
+  demandNames,
+  demandObject,
+  demandWhole,
+  demandWord,
+} from './domain.ts';
 export { DomainError, type DomainErrorDetail, inconsistent } from './domain-error.ts';
 export { type KilogramsPerMetre, kgPerM, type Newtons, newtons } from './force.ts';
 export {

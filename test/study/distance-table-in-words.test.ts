@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { AnyRequest } from '../../src/study/any-request.ts';
-import { type RunwayDistanceAxes, type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/index.ts';
 import {
   pressureAltitude_ft,
   printed,
@@ -8,22 +7,9 @@ import {
   landing as recomputedLanding,
 } from '../assessment/recompute.ts';
 import { landingRequest, performanceData, takeoffRequest } from '../assessment/scenario.ts';
+import { degC, faults, kg, knots, tableOf } from './distance-tables.ts';
 
-const kg = (...values: number[]) => values.map((value) => ({ mass: { value, unit: 'kg' as const } }));
-const degC = (...values: number[]) => values.map((value) => ({ value, unit: 'degC' as const }));
-const knots = (...values: number[]) => values.map((value) => ({ value, unit: 'kt' as const }));
 const m = (value: number) => ({ value, unit: 'm' });
-
-function tableOf(request: AnyRequest, axes: RunwayDistanceAxes): RunwayDistanceTable {
-  const result = runwayDistanceTable(request, axes);
-  if (!result.ok) throw new Error(JSON.stringify(result.faults));
-  return result.value;
-}
-
-const faults = (axes: unknown, request: AnyRequest = takeoffRequest('takeoff-28')) => {
-  const result = runwayDistanceTable(request, axes as RunwayDistanceAxes);
-  return result.ok ? [] : result.faults.map(({ path, message }) => `${path}: ${message}`);
-};
 
 // With the safety factor of 1.25 on 28, downhill: the printed tables, 4.5 % for each knot of tailwind used, grass 1.20.
 const required = (mass_kg: number, temperature_degC: number) =>

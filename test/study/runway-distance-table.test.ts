@@ -1,28 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { AnyRequest } from '../../src/study/any-request.ts';
-import {
-  type RunwayDistanceAxes,
-  type RunwayDistanceTable,
-  readRunwayDistanceTable,
-  runwayDistanceTable,
-} from '../../src/study/index.ts';
+import { readRunwayDistanceTable } from '../../src/study/index.ts';
 import { judged, landing, landingRequest, takeoff, takeoffRequest, withoutSteps } from '../assessment/scenario.ts';
 import { takeoffOf } from './aeroplanes.ts';
-
-const kg = (...values: number[]) => values.map((value) => ({ mass: { value, unit: 'kg' as const } }));
-const degC = (...values: number[]) => values.map((value) => ({ value, unit: 'degC' as const }));
-const knots = (...values: number[]) => values.map((value) => ({ value, unit: 'kt' as const }));
-
-function tableOf(request: AnyRequest, axes: RunwayDistanceAxes): RunwayDistanceTable {
-  const result = runwayDistanceTable(request, axes);
-  if (!result.ok) throw new Error(JSON.stringify(result.faults));
-  return result.value;
-}
-
-const faults = (axes: unknown, request: AnyRequest = takeoffRequest('takeoff-28')) => {
-  const result = runwayDistanceTable(request, axes as RunwayDistanceAxes);
-  return result.ok ? [] : result.faults.map(({ path, message }) => `${path}: ${message}`);
-};
+import { degC, faults, kg, knots, tableOf } from './distance-tables.ts';
 
 describe('masses over temperatures', () => {
   const table = tableOf(takeoffRequest('takeoff-28'), {

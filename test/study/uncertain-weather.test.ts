@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { AnyRequest } from '../../src/study/any-request.ts';
-import {
-  inputUncertainties,
-  type UncertainInputId,
-  type UncertaintyOptions,
-  uncertainty,
-} from '../../src/study/index.ts';
+import { type UncertainInputId, type UncertaintyOptions, uncertainty } from '../../src/study/index.ts';
 import { pressureAltitude_ft, printed, takeoff as recomputed } from '../assessment/recompute.ts';
 import { takeoffRequest } from '../assessment/scenario.ts';
-
-const none = Object.fromEntries(Object.keys(inputUncertainties).map((id) => [id, 'none'])) as Record<
-  UncertainInputId,
-  'none'
->;
+import { none } from './nothing-uncertain.ts';
 
 /** Every case has the input off by the same: the mean of the distances is the distance there. */
 function distanceWith(id: UncertainInputId, off: number, request: AnyRequest): number {

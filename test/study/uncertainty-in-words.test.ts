@@ -1,19 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { AnyRequest } from '../../src/study/any-request.ts';
-import {
-  inputUncertainties,
-  type UncertainInputId,
-  type Uncertainty,
-  type UncertaintyOptions,
-  uncertainty,
-} from '../../src/study/index.ts';
+import { type Uncertainty, type UncertaintyOptions, uncertainty } from '../../src/study/index.ts';
 import { pressureAltitude_ft, printed, takeoff as recomputed } from '../assessment/recompute.ts';
 import { takeoffRequest } from '../assessment/scenario.ts';
-
-const none = Object.fromEntries(Object.keys(inputUncertainties).map((id) => [id, 'none'])) as Record<
-  UncertainInputId,
-  'none'
->;
+import { none } from './nothing-uncertain.ts';
 
 function found(inputs: UncertaintyOptions['inputs'], options: UncertaintyOptions = {}, request?: AnyRequest) {
   const result = uncertainty(request ?? takeoffRequest('takeoff-28'), {

@@ -10,6 +10,7 @@ import {
 import { pressureAltitude_ft, printed } from '../assessment/recompute.ts';
 import { landingRequest, takeoff, takeoffRequest, totals } from '../assessment/scenario.ts';
 import { landingOf, lightWind, takeoffOf } from './aeroplanes.ts';
+import { none } from './nothing-uncertain.ts';
 
 function found(request: AnyRequest, options?: UncertaintyOptions): Uncertainty {
   const result = uncertainty(request, options);
@@ -17,10 +18,6 @@ function found(request: AnyRequest, options?: UncertaintyOptions): Uncertainty {
   return result.value;
 }
 
-const none = Object.fromEntries(Object.keys(inputUncertainties).map((id) => [id, 'none'])) as Record<
-  UncertainInputId,
-  'none'
->;
 const only = (id: UncertainInputId, distribution: object) =>
   ({ inputs: { ...none, [id]: distribution } }) as UncertaintyOptions;
 const normal = (standardDeviation: number) => ({ shape: 'normal', standardDeviation });

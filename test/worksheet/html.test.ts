@@ -10,6 +10,7 @@ import {
 import { sentenceHtml, textHtml } from '../../src/worksheet/markup.ts';
 import { landing, takeoff } from '../assessment/scenario.ts';
 import { cases, soft } from './cases.ts';
+import { namedThroughout } from './hostile.ts';
 
 const all = (html: string, pattern: RegExp) => [...html.matchAll(pattern)].map(([, found]) => found ?? '');
 
@@ -139,14 +140,7 @@ describe('the page of a worksheet', () => {
 
   it('cannot be broken out of by a name, wherever it comes from', () => {
     const name = `</title></style><script>alert("x")</script><img src=x onerror='alert(1)'>&amp;`;
-    const hostile = takeoff('takeoff-10', {
-      'performanceData.identity.name': name,
-      'performanceData.provenance.document': name,
-      'performanceData.configurations.0.name': name,
-      'runway.aerodrome': name,
-      'runway.obstacles.0.name': name,
-      'variation.source': name,
-    });
+    const hostile = takeoff('takeoff-10', namedThroughout(name));
     const html = worksheetHtml(worksheet(hostile, formulaRecords, checkValues), { mathml: formulaMathml });
     expect(html).not.toMatch(/<script|<img|&amp;lt;/);
     expect(html.match(/<\/title>/g)?.length).toBe((html.match(/<title>/g) ?? []).length);
@@ -158,14 +152,7 @@ describe('the page of a worksheet', () => {
 describe('Markdown', () => {
   it('cannot be broken out of by a name, wherever it comes from', () => {
     const name = '<script>alert(1)</script> *x* | `y` [z](javascript:1)\n# t';
-    const hostile = takeoff('takeoff-10', {
-      'performanceData.identity.name': name,
-      'performanceData.provenance.document': name,
-      'performanceData.configurations.0.name': name,
-      'runway.aerodrome': name,
-      'runway.obstacles.0.name': name,
-      'variation.source': name,
-    });
+    const hostile = takeoff('takeoff-10', namedThroughout(name));
     const markdown = worksheetMarkdown(worksheet(hostile, formulaRecords));
     const escaped = '&lt;script>alert(1)&lt;/script> \\*x\\* | \\`y\\` [z\\](javascript:1) # t';
     expect(markdown).not.toMatch(/<script|[^\\]\*x|[^\\]`y|[^\\]\]\(java|^# t/m);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type RunwayDistanceTable, runwayDistanceTable } from '../../src/study/index.ts';
 import { runwayDistanceTableCsv, runwayDistanceTableMarkdown } from '../../src/worksheet/index.ts';
 import { landingRequest, takeoffRequest } from '../assessment/scenario.ts';
+import { namedThroughout } from './hostile.ts';
 
 function tableOf(result: ReturnType<typeof runwayDistanceTable>): RunwayDistanceTable {
   if (!result.ok) throw new Error(JSON.stringify(result.faults));
@@ -64,12 +65,7 @@ describe('as Markdown', () => {
 
   it('cannot be broken out of by a name', () => {
     const name = '<script>alert(1)</script> *x* [z](y)';
-    const request = takeoffRequest('takeoff-10', {
-      'runway.aerodrome': name,
-      'performanceData.identity.name': name,
-      'performanceData.configurations.0.name': name,
-      'runway.obstacles.0.name': name,
-    });
+    const request = takeoffRequest('takeoff-10', namedThroughout(name));
     const axes = { masses: [{ mass: { value: 940, unit: 'kg' }, loading: name }], temperatures: degC(26) } as const;
     const text = runwayDistanceTableMarkdown(tableOf(runwayDistanceTable(request, axes)));
     expect(text).not.toMatch(/<script|[^\\]\*x|[^\\]\]\(y/);

@@ -48,7 +48,7 @@ export function surfaceEstimate(
     calibratedAirspeed: liftOff.kcas as CalibratedAirspeed,
     ...airAsRead(situation, air),
   });
-  const headwind = 0 as Knots;
+  const calm = 0 as Knots;
   const level = 0 as Percent;
   const known = rollingFriction[manualSurface];
   const other = rollingFriction[surface];
@@ -58,7 +58,7 @@ export function surfaceEstimate(
     liftOffSpeed,
     rollingFriction: known.high,
     slope: level,
-    headwind,
+    headwind: calm,
   });
   if (thrust <= other.low * mass * standardGravity * (1 + 1e-9)) return { surface, low: undefined, high: undefined };
   const ratios = r.step('dynamics.roll-ratio', `ground roll on ${surface} over that of the manual`, rollRatio, {
@@ -68,12 +68,12 @@ export function surfaceEstimate(
     leastFriction: known.low,
     greatestFriction: known.high,
     slope: level,
-    headwind,
+    headwind: calm,
     otherMass: mass,
     otherLeastFriction: other.low,
     otherGreatestFriction: other.high,
     otherSlope: level,
-    otherHeadwind: headwind,
+    otherHeadwind: calm,
   });
   const factor = (ratio: Ratio | undefined): number | undefined =>
     ratio === undefined || ratio > 100

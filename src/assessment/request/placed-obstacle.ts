@@ -20,15 +20,12 @@ export interface PlacedObstacle {
 }
 
 export function placedObstacle(obstacle: Obstacle): PlacedObstacle {
-  const { name, beyond, topElevation, groundElevation, height, lateralOffset } = obstacle;
+  const { name, beyond, lateralOffset } = obstacle;
   return {
     name,
     offset_m: lateralOffset === undefined ? undefined : inUnit(lateralOffset, 'm'),
     beyond_m: inUnit(beyond, 'm'),
-    top_mElevation:
-      topElevation !== undefined
-        ? inUnit(topElevation, 'mElevation')
-        : inUnit(groundElevation as never, 'mElevation') + inUnit(height as never, 'mHeight'),
+    top_mElevation: topOf(obstacle) as number,
     words: gradientOver(name),
     labels: {
       required: `gradient required over ${name}`,
@@ -37,6 +34,13 @@ export function placedObstacle(obstacle: Obstacle): PlacedObstacle {
       lost: `landing distance lost over ${name}`,
     },
   };
+}
+
+/** The elevation of the top in metres; none of an obstacle that states neither it nor ground and height. */
+export function topOf({ topElevation, groundElevation, height }: Obstacle): number | undefined {
+  if (topElevation !== undefined) return inUnit(topElevation, 'mElevation');
+  if (groundElevation === undefined || height === undefined) return undefined;
+  return inUnit(groundElevation, 'mElevation') + inUnit(height, 'mHeight');
 }
 
 /** The words of the criterion on the climb-out over something. */

@@ -1,6 +1,7 @@
 import { runwayConditionCodes } from '../../distance/index.ts';
 import type { Fault } from '../../documents/index.ts';
 import { convert } from '../../units/unit-table.ts';
+import { topOf } from './placed-obstacle.ts';
 import type { Obstacle, Runway, RunwayEnd } from './request.ts';
 
 /** What is wrong with a runway as it is described, and with the end named for use. */
@@ -129,26 +130,14 @@ function obstacleFaults(obstacle: Obstacle, painted: readonly string[], path: st
 }
 
 /** How far below and above the runway a top may lie; beyond that a digit or a unit slipped. */
-const tops_m = { lowest: -900, highest: 2900 };
+const tops_m = { below: 900, above: 2900 };
 
-function topFaults(
-  { topElevation, groundElevation, height }: Obstacle,
-  elevations_m: readonly number[],
-  path: string,
-): Fault[] {
-  const [of, top_m] =
-    topElevation !== undefined
-      ? ['topElevation', convert(topElevation.value, topElevation.unit, 'mElevation')]
-      : [
-          'groundElevation',
-          groundElevation &&
-            height &&
-            (convert(groundElevation.value, groundElevation.unit, 'mElevation') as number) +
-              (convert(height.value, height.unit, 'mHeight') as number),
-        ];
+function topFaults(obstacle: Obstacle, elevations_m: readonly number[], path: string): Fault[] {
+  const top_m = topOf(obstacle);
   if (top_m === undefined) return [];
-  const above = elevations_m.map((each) => (top_m as number) - each);
-  if (above.every((each) => each >= tops_m.lowest && each <= tops_m.highest)) return [];
-  const message = `the top stands ${(above[0] as number).toFixed(0)} m above an end of the runway, which is not within ${tops_m.lowest} to ${tops_m.highest} m`;
-  return [{ path: `${path}.${of}`, message }];
+  const above_m = elevations_m.map((each) => top_m - each).find((each) => each < -tops_m.below || each > tops_m.above);
+  if (above_m === undefined) return [];
+  const lies = `${Math.round(Math.abs(above_m))} m ${above_m < 0 ? 'below' : 'above'} an end of the runway`;
+  const message = `the top lies ${lies}, which is not within ${tops_m.below} m below and ${tops_m.above} m above`;
+  return [{ path: `${path}.${obstacle.topElevation === undefined ? 'groundElevation' : 'topElevation'}`, message }];
 }

@@ -1,15 +1,25 @@
-import { asGiven, decimalsGiven } from '../../units/as-given.ts';
 import {
   formatAcrossRunway,
   formatAlongRunway,
-  formatNumber,
   formatSlope,
   formatValue,
   type Knots,
   type Percent,
-  roundUp,
 } from '../../units/index.ts';
 import type { UnitWord } from '../../units/unit-table.ts';
+import {
+  aboveOrBelow,
+  asked,
+  askedBeyond,
+  asPrinted,
+  band,
+  factorFigure,
+  figure,
+  figureDown,
+  figureUp,
+  limited,
+  steepSlope,
+} from './figures-in-words.ts';
 import type { Parameters } from './parameters.ts';
 
 /** One sentence of an assessment, with its code and figures so that an app can translate it. */
@@ -21,55 +31,26 @@ export interface Sentence {
   readonly steps?: readonly number[];
 }
 
-/** A figure that the manual prints, as it prints it. */
-const q = (value: unknown, unit: unknown) => asGiven({ value: value as number, unit: unit as UnitWord });
-
-/** A limit with its decimals, rounded down: 7.7 m/s is not 8. */
-const limited = (value: unknown, unit: unknown) =>
-  formatValue(value as number, unit as UnitWord, { decimals: tenths(value), rounding: 'down' });
-
-const n = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals });
-
-/** What counts against the pilot. */
-const up = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals, rounding: 'up' });
-
-const down = (value: unknown, decimals = 0) => formatNumber(value as number, { decimals, rounding: 'down' });
-
-/** One decimal for what is not whole; a binary tail is none. */
-const tenths = (value: unknown) => (decimalsGiven(value as number) === 0 ? 0 : 1);
-
-/** A factor with the two decimals that are usual, or with the third where it is printed. */
-const factor = (value: unknown) => n(value, Math.min(3, Math.max(2, decimalsGiven(value as number))));
-
-/** A slope that is too steep, never as if it were not. */
-const steep = (value: unknown) => {
-  const percent = value as number;
-  return formatSlope((Math.sign(percent) * roundUp(Math.abs(percent), 0.1)) as Percent);
-};
-
-/** Two figures that bound a third; one where they are the same. */
-const band = (low: unknown, high: unknown) => (low === high ? n(low, 2) : `${down(low, 2)} to ${up(high, 2)}`);
-
 /** The words of every reason, decision, hazard and note. One sentence each; figures are worded, never signed. */
 const texts = {
   // The air
   'pressure-altitude': (p) =>
-    `QNH ${limited(p['qnh_hPa'], 'hPa')} at ${up(p['elevation_ft'])} ft elevation: ${up(p['pressureAltitude_ft'])} ft pressure altitude.`,
+    `QNH ${limited(p['qnh_hPa'], 'hPa')} at ${figureUp(p['elevation_ft'])} ft elevation: ${figureUp(p['pressureAltitude_ft'])} ft pressure altitude.`,
   'pressure-altitude-from-qfe': (p) =>
-    `QFE ${limited(p['qfe_hPa'], 'hPa')} at ${up(p['elevation_ft'])} ft elevation: ${up(p['pressureAltitude_ft'])} ft pressure altitude.`,
-  'density-altitude': (p) => `Density altitude ${n(p['densityAltitude_ft'])} ft, dry.`,
+    `QFE ${limited(p['qfe_hPa'], 'hPa')} at ${figureUp(p['elevation_ft'])} ft elevation: ${figureUp(p['pressureAltitude_ft'])} ft pressure altitude.`,
+  'density-altitude': (p) => `Density altitude ${figure(p['densityAltitude_ft'])} ft, dry.`,
   'humid-density-altitude': (p) =>
-    `With the reported dew point the density altitude is ${n(p['densityAltitude_ft'])} ft.`,
+    `With the reported dew point the density altitude is ${figure(p['densityAltitude_ft'])} ft.`,
   'tables-read-dry': () => 'The tables are read dry; humidity informs only.',
   'virtual-temperature-used': (p) =>
-    `The tables are read at the virtual temperature ${n(p['temperature_degC'], 1)} °C, by the policy on humidity.`,
+    `The tables are read at the virtual temperature ${figure(p['temperature_degC'], 1)} °C, by the policy on humidity.`,
   // The wind
   'wind-components': (p) =>
     `At the reported direction: ${formatAlongRunway(p['headwind_kt'] as Knots)}, ${formatAcrossRunway(p['crosswind_kt'] as Knots)}; in gusts ${formatAcrossRunway(p['crosswindAtGust_kt'] as Knots)}.`,
   'headwind-used': (p) =>
-    `Of the headwind ${n(p['wind_kt'], 2)} kt is used: ${n((p['share'] as number) * 100)} % of the least mean component.`,
+    `Of the headwind ${figure(p['wind_kt'], 2)} kt is used: ${figure((p['share'] as number) * 100)} % of the least mean component.`,
   'tailwind-used': (p) =>
-    `A tailwind of ${n(p['wind_kt'], 2)} kt is used: the greater of ${n((p['share'] as number) * 100)} % of the mean and the gust.`,
+    `A tailwind of ${figure(p['wind_kt'], 2)} kt is used: the greater of ${figure((p['share'] as number) * 100)} % of the mean and the gust.`,
   'no-headwind-law': () => 'The manual gives no headwind correction, so no headwind is used.',
   'headwind-capped': (p) => `The headwind is used up to the manual's last printed wind, ${limited(p['cap_kt'], 'kt')}.`,
   'accountability-included': () =>
@@ -77,35 +58,35 @@ const texts = {
   'accountability-not-stated': () =>
     'The manual does not say what its figures contain; wind accountability and safety factor are applied.',
   'gust-unknown': (p) =>
-    `No gust is reported: gusts up to ${n(p['threshold_kt'])} kt may go unreported. ${up(p['used_kt'])} kt are used as the gust.`,
+    `No gust is reported: gusts up to ${figure(p['threshold_kt'])} kt may go unreported. ${figureUp(p['used_kt'])} kt are used as the gust.`,
   'direction-unknown': () =>
     'The wind has no direction: its full speed counts as a tailwind and as a crosswind from either side, gusts included.',
   'north-converted': (p) =>
-    `The runway direction ${n(p['given_deg'])}° ${p['givenNorth']} is ${n(p['converted_deg'], 1)}° ${p['convertedNorth']} with a variation of ${p['variation']} (${p['source']}).`,
+    `The runway direction ${figure(p['given_deg'])}° ${p['givenNorth']} is ${figure(p['converted_deg'], 1)}° ${p['convertedNorth']} with a variation of ${p['variation']} (${p['source']}).`,
   'wind-near-abeam': (p) =>
-    `The wind is ${n(p['angle_deg'])}° off the runway. Reported directions are rounded to 10°: 5° backed (anticlockwise) ${p['first']}, 5° veered (clockwise) ${p['second']}.`,
+    `The wind is ${figure(p['angle_deg'])}° off the runway. Reported directions are rounded to 10°: 5° backed (anticlockwise) ${p['first']}, 5° veered (clockwise) ${p['second']}.`,
   'direction-only-painted': () => 'The runway direction is taken from its painted number, which may be 5° out.',
   'tora-shorter': (p) =>
-    `The TORA is ${n(p['by_m'])} m shorter than the runway. For what stands ahead the missing part is taken to lie at the start, which brings it nearer.`,
+    `The TORA is ${figure(p['by_m'])} m shorter than the runway. For what stands ahead the missing part is taken to lie at the start, which brings it nearer.`,
   'addition-below-half-gust': (p) =>
-    `${down(p['addition_kt'], 1)} kt are added to the approach speed, by choice; half the gust increment is ${up(p['half_kt'], 1)} kt.`,
+    `${figureDown(p['addition_kt'], 1)} kt are added to the approach speed, by choice; half the gust increment is ${figureUp(p['half_kt'], 1)} kt.`,
   'direction-from-designator': (p) =>
     `The runway direction is taken from its painted number, which may be 5° out, as if the wind were: 5° backed (anticlockwise) ${p['first']}, 5° veered (clockwise) ${p['second']}.`,
   // Reading tables
   'read-at-edge': (p) =>
-    `The ${p['quantity']} ${tenth(p)} is on the favourable side of the ${p['table']} table; it is read at its edge, ${q(p['edge'], p['unit'])}.`,
+    `The ${p['quantity']} ${asked(p)} is on the favourable side of the ${p['table']} table; it is read at its edge, ${asPrinted(p['edge'], p['unit'])}.`,
   'read-next-worse': () =>
     'The next worse printed figure is taken, without interpolation, by the policy on reading tables.',
   'off-table': (p) =>
-    `The ${p['table']} table ends at ${q(p['min'], p['unit'])} to ${q(p['max'], p['unit'])} of ${p['quantity']}; ${beyond(p)} is beyond it.`,
+    `The ${p['table']} table ends at ${asPrinted(p['min'], p['unit'])} to ${asPrinted(p['max'], p['unit'])} of ${p['quantity']}; ${askedBeyond(p)} is beyond it.`,
   'off-curves': (p) => `The ${p['table']} chart has no curve for today's ${p['quantity']}.`,
   'table-not-monotonic': (p) =>
-    `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${tenth(p)}.`,
+    `The ${p['table']} table gets better from its first ${p['quantity']}, so its edge is not read for ${asked(p)}.`,
   'blank-cell': (p) =>
     `The ${p['table']} table has a blank cell beside these conditions; a blank is a limit of the aeroplane.`,
   'no-table': (p) => `The data have no ${p['table']} table for the configuration "${p['configuration']}".`,
   'no-calibration': (p) =>
-    `The data have no calibration for flap ${p['flap']} at ${n(p['speed_kias'])} KIAS, so ${p['purpose']} cannot be formed.`,
+    `The data have no calibration for flap ${p['flap']} at ${figure(p['speed_kias'])} KIAS, so ${p['purpose']} cannot be formed.`,
   // Corrections
   'mass-not-covered': (p) =>
     `The ${p['table']} table holds up to ${limited(p['limit_kg'], 'kg')} and neither the manual nor the factor set says what more mass costs.`,
@@ -114,41 +95,41 @@ const texts = {
   'temperature-not-covered': (p) =>
     `The ${p['table']} table holds up to ${limited(p['limit_degC'], 'degC')} and neither the manual nor the factor set says what more costs.`,
   'beyond-pro-rating': (p) =>
-    `${up(p['steps'], 1)} steps of a factor printed for one step are beyond the ${n(p['most'])} that are pro-rated: there is no figure.`,
+    `${figureUp(p['steps'], 1)} steps of a factor printed for one step are beyond the ${figure(p['most'])} that are pro-rated: there is no figure.`,
   'law-of-manual': (p) => `The manual's own law is used for the ${p['quantity']}.`,
   'tailwind-beyond-manual': (p) =>
-    `A tailwind of ${up(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${limited(p['cap_kt'], 'kt')}: there is no figure.`,
+    `A tailwind of ${figureUp(p['wind_kt'], 1)} kt is beyond the manual's last printed tailwind, ${limited(p['cap_kt'], 'kt')}: there is no figure.`,
   'no-tailwind-law': (p) =>
-    `Neither the manual nor the factor set says what a tailwind of ${up(p['wind_kt'], 1)} kt costs.`,
+    `Neither the manual nor the factor set says what a tailwind of ${figureUp(p['wind_kt'], 1)} kt costs.`,
   'surface-of-manual': (p) => `The manual's own figure for ${p['surface']} is used.`,
   'surface-of-set': (p) =>
-    `The manual is silent on ${p['surface']}: factor of the set used, ${factor(p['factor'])} (${p['condition']}).`,
+    `The manual is silent on ${p['surface']}: factor of the set used, ${factorFigure(p['factor'])} (${p['condition']}).`,
   'surface-not-below-manual': (p) =>
     `The manual's own figure for the milder ${p['surface']} asks for more than the set; the manual's is used.`,
   'surface-no-factor': (p) =>
     `Neither the manual nor the factor set has a factor for ${p['aspects']}; an absent factor is not 1.0.`,
   'surface-at-least': (p) =>
-    `The factor for ${p['condition']} says "at least ${factor(p['factor'])}"; it can prove outside limits, never within.`,
+    `The factor for ${p['condition']} says "at least ${factorFigure(p['factor'])}"; it can prove outside limits, never within.`,
   'surface-at-most': (p) =>
-    `The factor for ${p['condition']} says "at most ${factor(p['factor'])}"; it can prove within limits, never outside.`,
+    `The factor for ${p['condition']} says "at most ${factorFigure(p['factor'])}"; it can prove within limits, never outside.`,
   'slope-no-credit': (p) => `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is favourable: no credit.`,
   'slope-credit-of-manual': (p) =>
     `The slope, ${formatSlope(p['slope_percent'] as Percent)}, is favourable: the manual's own credit is used, by the policy chosen.`,
   'slope-of-manual': (p) =>
     `The manual's own slope correction is used for ${formatSlope(p['slope_percent'] as Percent)}.`,
   'slope-of-set': (p) =>
-    `Slope ${formatSlope(p['slope_percent'] as Percent)}: ${q(p['percentPerPercent'], 'percent')} for each 1 %, of the set.`,
+    `Slope ${formatSlope(p['slope_percent'] as Percent)}: ${asPrinted(p['percentPerPercent'], 'percent')} for each 1 %, of the set.`,
   'slope-no-factor': (p) =>
     `Neither the manual nor the factor set has a factor for the slope, ${formatSlope(p['slope_percent'] as Percent)}.`,
   'slope-beyond-set': (p) =>
-    `The slope ${steep(p['slope_percent'])} is beyond the ${limited(p['limit_percent'], 'percent')} that the factor is stated for.`,
+    `The slope ${steepSlope(p['slope_percent'])} is beyond the ${limited(p['limit_percent'], 'percent')} that the factor is stated for.`,
   'slope-beyond-manual': (p) =>
-    `The slope ${steep(p['slope_percent'])} is beyond the manual's last printed slope, ${limited(p['limit_percent'], 'percent')}.`,
+    `The slope ${steepSlope(p['slope_percent'])} is beyond the manual's last printed slope, ${limited(p['limit_percent'], 'percent')}.`,
   'speed-addition-paid': (p) =>
-    `${n(p['speed_kias'])} KIAS instead of the table's ${n(p['table_kias'], 1)} is paid for in distance: (${n(p['speed_kcas'], 1)} / ${n(p['table_kcas'], 1)} KCAS)².`,
+    `${figure(p['speed_kias'])} KIAS instead of the table's ${figure(p['table_kias'], 1)} is paid for in distance: (${figure(p['speed_kcas'], 1)} / ${figure(p['table_kcas'], 1)} KCAS)².`,
   'speed-addition-ignored': () => 'The speed addition is not paid for in distance, by the policy chosen.',
   'excess-height-paid': (p) =>
-    `Passing the threshold ${up(p['height_ft'])} ft too high at ${n(p['angle_deg'], 1)}° is paid for in distance flown over, before the safety factor.`,
+    `Passing the threshold ${figureUp(p['height_ft'])} ft too high at ${figure(p['angle_deg'], 1)}° is paid for in distance flown over, before the safety factor.`,
   'safety-factor-none': () =>
     'No safety factor, by choice: the distance available is compared with the corrected distance itself.',
   'set-without-safety-factor': (p) =>
@@ -165,19 +146,19 @@ const texts = {
   'mass-above-maximum': (p) =>
     `${formatValue(p['mass'] as number, p['unit'] as UnitWord, { decimals: 1, rounding: 'up' })} is above the maximum, ${limited(p['limit'], p['unit'])}.`,
   'no-crosswind-limit': (p) =>
-    `${n(p['wind_kt'])} kt of crosswind and no limit that binds: neither the data nor the request give one.`,
+    `${figure(p['wind_kt'])} kt of crosswind and no limit that binds: neither the data nor the request give one.`,
   'no-tailwind-limit': (p) =>
-    `${n(p['wind_kt'])} kt of tailwind and no limit: neither the data nor the request give one.`,
-  'break-even-surface': (p) => `Within limits as long as the surface costs no more than ${n(p['factor'], 3)}.`,
+    `${figure(p['wind_kt'])} kt of tailwind and no limit: neither the data nor the request give one.`,
+  'break-even-surface': (p) => `Within limits as long as the surface costs no more than ${figure(p['factor'], 3)}.`,
   'obstacles-not-assessed': () =>
     'No list of obstacles was given: not assessed. An empty list says that there are none.',
   'no-climb-data': (p) => `The data have no rate of climb for the configuration "${p['configuration']}".`,
   'obstacle-before-screen': (p) =>
     `${p['obstacle']} stands before the 50 ft point, where no height is assumed: the aeroplane is below 50 ft there.`,
   'obstacle-clearance': (p) =>
-    `${p['obstacle']}: the path from the factored distance passes ${aboveOrBelow(p['factored_ft'] as number)}, from the unfactored distance ${aboveOrBelow(p['unfactored_ft'] as number)}; ${up(p['clearance_ft'])} ft are asked.`,
+    `${p['obstacle']}: the path from the factored distance passes ${aboveOrBelow(p['factored_ft'] as number)}, from the unfactored distance ${aboveOrBelow(p['unfactored_ft'] as number)}; ${figureUp(p['clearance_ft'])} ft are asked.`,
   'tightest-test': (p) =>
-    `The tightest of its tests: ${factor(p['factor'])} x the distance against the ${p['against']}.`,
+    `The tightest of its tests: ${factorFigure(p['factor'])} x the distance against the ${p['against']}.`,
   'bound-at-least': () =>
     'A factor says "at least": the figure is a lower bound, which can show that it does not fit and never that it does.',
   'bound-at-most': () =>
@@ -185,23 +166,23 @@ const texts = {
   'bounds-both-ways': () => 'One factor says "at least" and another "at most": together they bound nothing.',
   'distance-unknown': () => 'The distance itself is undetermined.',
   'approach-too-flat': (p) =>
-    `An approach at ${n(p['angle_deg'], 1)}° does not meet a surface falling at ${n(p['slope_percent'], 1)} %.`,
+    `An approach at ${figure(p['angle_deg'], 1)}° does not meet a surface falling at ${figure(p['slope_percent'], 1)} %.`,
   'obstacle-beside': (p) =>
-    `${p['obstacle']} stands ${n(p['offset_m'])} m beside the extended centreline and is assessed as if it stood on it.`,
+    `${p['obstacle']} stands ${figure(p['offset_m'])} m beside the extended centreline and is assessed as if it stood on it.`,
   'obstacle-beside-strip': (p) =>
-    `For information: the rule for two and more engines (CAT.POL.A.310) looks ${n(p['halfWidth_m'])} m to either side there, at ${p['obstacle']}.`,
+    `For information: the rule for two and more engines (CAT.POL.A.310) looks ${figure(p['halfWidth_m'])} m to either side there, at ${p['obstacle']}.`,
   'approach-rate': (p) =>
-    `An approach at ${n(p['angle_deg'], 1)}° with ${n(p['groundSpeed_kt'])} kt over the ground takes ${n(p['rate_ftPerMin'])} ft/min of descent.`,
+    `An approach at ${figure(p['angle_deg'], 1)}° with ${figure(p['groundSpeed_kt'])} kt over the ground takes ${figure(p['rate_ftPerMin'])} ft/min of descent.`,
   'approach-angle-without-loss': (p) =>
-    `A path of ${n(p['angle_deg'], 1)}° (${n(p['rate_ftPerMin'])} ft/min) would pass every listed obstacle without loss of distance; no landing distance is printed for such a path.`,
+    `A path of ${figure(p['angle_deg'], 1)}° (${figure(p['rate_ftPerMin'])} ft/min) would pass every listed obstacle without loss of distance; no landing distance is printed for such a path.`,
   'approach-loss': (p) =>
-    `${n(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${n(p['angle_deg'], 1)}°.`,
+    `${figure(p['lost_m'])} m of the landing distance available are lost over ${p['obstacle']} at ${figure(p['angle_deg'], 1)}°.`,
   'crosswind-demonstrated-informs': (p) =>
-    `${n(p['crosswind_kt'])} kt of crosswind are above the ${limited(p['limit_kt'], 'kt')} demonstrated; by the policy chosen this informs only.`,
+    `${figure(p['crosswind_kt'])} kt of crosswind are above the ${limited(p['limit_kt'], 'kt')} demonstrated; by the policy chosen this informs only.`,
   // Advice
   'choose-another': () => 'The wind is the problem: choose another runway or another aerodrome.',
   'crosswind-against-stall': (p) =>
-    `0.2 V_S0 is ${down(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${n(p['crosswind_kt'])} kt.`,
+    `0.2 V_S0 is ${figureDown(p['limit_kt'], 1)} kt, the least crosswind that certification asks a light aeroplane to show; today it is up to ${figure(p['crosswind_kt'])} kt.`,
   'no-stall-speed': () => '0.2 V_S0 cannot be formed: the data have no V_S0 with a calibration for its flap.',
   // Headline
   'verdict-with-limiting': (p) => `${p['subject']}: ${p['verdict']}; tightest is ${p['criterion']}, ${p['margin']}.`,
@@ -214,22 +195,22 @@ const texts = {
   'hazard-soft-ground': () =>
     'Soft ground differs from one step to the next; published figures for it are lower bounds.',
   'hazard-gusts': (p) =>
-    `Gusts of ${up(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
+    `Gusts of ${figureUp(p['increment_kt'])} kt above the mean: expect airspeed and drift to change by as much.`,
   'hazard-gusts-assumed': (p) =>
-    `No gust is reported. By the policy chosen gusts of ${up(p['increment_kt'])} kt above the mean are assumed: airspeed and drift may change by as much.`,
+    `No gust is reported. By the policy chosen gusts of ${figureUp(p['increment_kt'])} kt above the mean are assumed: airspeed and drift may change by as much.`,
   'hazard-obstacles': () => 'Sink and turbulence behind trees and ridges are not modelled.',
   'hazard-steep-slope': (p) =>
-    `The slope, ${steep(p['slope_percent'])}, is steeper than published factors are meant for.`,
+    `The slope, ${steepSlope(p['slope_percent'])}, is steeper than published factors are meant for.`,
   'hazard-hydroplaning': (p) =>
-    `On water a tyre at ${limited(p['pressure_psi'], 'psi')} may hydroplane above ${n(p['rolling_kt'])} kt over the ground, at touchdown above ${n(p['touchdown_kt'])} kt.`,
+    `On water a tyre at ${limited(p['pressure_psi'], 'psi')} may hydroplane above ${figure(p['rolling_kt'])} kt over the ground, at touchdown above ${figure(p['touchdown_kt'])} kt.`,
   'hazard-hydroplaning-unknown': () =>
     'On water the tyres may hydroplane; the data have no tyre pressure, so no speed is given.',
   'hazard-condition-code': (p) =>
     `Runway condition code ${p['code']}: ${p['surface']}; braking action ${p['braking']}.`,
   'hazard-steep-approach': (p) =>
-    `An approach at ${up(p['angle_deg'], 1)}° is steeper than 3.5°: the landing may take longer than the manual's figure (AIM 2-1-2).`,
+    `An approach at ${figureUp(p['angle_deg'], 1)}° is steeper than 3.5°: the landing may take longer than the manual's figure (AIM 2-1-2).`,
   'hazard-approach-rate': (p) =>
-    `${n(p['rate_ftPerMin'])} ft/min of descent is more than the ${n(p['limit_ftPerMin'])} ft/min that should not be exceeded below ${n(p['below_ft'])} ft above the ground.`,
+    `${figure(p['rate_ftPerMin'])} ft/min of descent is more than the ${figure(p['limit_ftPerMin'])} ft/min that should not be exceeded below ${figure(p['below_ft'])} ft above the ground.`,
   'hazard-commits-before-threshold': () =>
     'From the threshold on no go-around clears what stands ahead: the decision to land falls before it.',
   'hazard-no-go-around': () =>
@@ -239,7 +220,7 @@ const texts = {
   // Data notes
   plausibility: (p) => `Performance data, ${p['path']}: ${p['message']}.`,
   'direction-range': (p) =>
-    `The wind varies between ${n(p['from_deg'])}° and ${n(p['to_deg'])}°; the worst of these directions is used for each figure.`,
+    `The wind varies between ${figure(p['from_deg'])}° and ${figure(p['to_deg'])}°; the worst of these directions is used for each figure.`,
   'obstacles-none': () => 'The list of obstacles is empty: none are known.',
   'manual-includes': (p) =>
     `The manual's figures: safety factor ${p['safetyFactor']}, wind accountability ${p['windAccountability']}.`,
@@ -247,7 +228,7 @@ const texts = {
   'estimate-surface': (p) =>
     `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} instead of ${band(p['leastKnown'], p['greatestKnown'])} on the manual's surface multiplies the distance by ${band(p['low'], p['high'])}.`,
   'estimate-surface-open': (p) =>
-    `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} multiplies the distance by at least ${down(p['low'], 2)}; with the greatest the aeroplane may not reach its lift-off speed at all.`,
+    `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} multiplies the distance by at least ${figureDown(p['low'], 2)}; with the greatest the aeroplane may not reach its lift-off speed at all.`,
   'estimate-surface-stuck': (p) =>
     `An estimate: rolling friction of ${band(p['leastFriction'], p['greatestFriction'])} on ${p['surface']} leaves no acceleration.`,
   'estimate-assumes': () =>
@@ -290,19 +271,4 @@ export function sentenceCodes(): [SentenceCode, ...SentenceCode[]] {
 export function sentence(code: SentenceCode, parameters: Parameters = {}): Sentence {
   const words: (p: Parameters) => string = texts[code];
   return { code, parameters, text: words(parameters) };
-}
-
-/** The value for which a table was asked. */
-function tenth({ given, unit }: Parameters): string {
-  return formatValue(given as number, unit as UnitWord, { decimals: 1 });
-}
-
-/** The same where it is off the table, never as if it were on it. */
-function beyond({ given, max, unit }: Parameters): string {
-  const rounding = (given as number) > (max as number) ? 'up' : 'down';
-  return formatValue(given as number, unit as UnitWord, { decimals: 1, rounding });
-}
-
-function aboveOrBelow(feet: number): string {
-  return feet < 0 ? `${n(-feet)} ft below its top` : `${n(feet)} ft above its top`;
 }

@@ -1,4 +1,4 @@
-import { type Bound, demand, demandEach, inconsistent } from '../../units/index.ts';
+import { type Bound, demand, demandEach, demandWhole, inconsistent } from '../../units/index.ts';
 import { combinedStandardUncertainty } from './combined-standard-uncertainty.ts';
 import { type Distribution, demandDistribution, draw, meanOf, standardUncertaintyOf } from './distribution.ts';
 import { randomStreams } from './random-stream.ts';
@@ -100,7 +100,7 @@ export function propagate(inputs: PropagateInputs): Propagation {
   demandQuantities(quantities);
   const model: Model = (values) => {
     const result = inputs.model(values);
-    if (result !== undefined) demand('model', result, bounds.result);
+    if (result !== undefined) demand('model', result, bounds.figure);
     return result;
   };
   const firstOrder = toFirstOrder(model, quantities, reach);
@@ -116,21 +116,14 @@ const bounds = {
   seed: { unit: 'in 32 bits', min: -(2 ** 31), max: 2 ** 31 - 1, ...libraryRange },
   share: { unit: 'of the cases', min: 1e-6, max: 1, ...libraryRange },
   reach: { unit: 'standard uncertainties', min: 1e-6, max: 3, ...libraryRange },
-  stated: { unit: 'units', min: -1e12, max: 1e12, ...libraryRange },
-  result: { unit: 'units', min: -1e12, max: 1e12, ...libraryRange },
+  figure: { unit: 'units', min: -1e12, max: 1e12, ...libraryRange },
 } satisfies Record<string, Bound>;
-
-function demandWhole(parameter: string, value: number, bound: Bound): void {
-  demand(parameter, value, bound);
-  if (!Number.isInteger(value))
-    throw inconsistent(parameter, value, bound.unit, bound.min, bound.max, 'a whole number');
-}
 
 function demandQuantities(quantities: readonly UncertainQuantity[]): void {
   if (!Array.isArray(quantities))
     throw inconsistent('quantities', String(quantities), 'quantities', 0, 'any', 'a list of quantities');
   for (const [i, quantity] of quantities.entries()) {
-    demand(`quantities[${i}].value`, quantity?.value, bounds.stated);
+    demand(`quantities[${i}].value`, quantity?.value, bounds.figure);
     demandDistribution(`quantities[${i}].distribution`, quantity.distribution);
   }
 }
